@@ -1,0 +1,34 @@
+using static Gudgeon.Sums.Fault;
+
+namespace Gudgeon.Sums;
+
+/// <summary>Looks at every input of a sum before the sum runs, so that all faults come at once.</summary>
+internal sealed class InputCheck
+{
+    private readonly List<Fault> faults = [];
+
+    public InputCheck Positive(string name, double value, string unit) =>
+        That(double.IsFinite(value) && value > 0, name, $"{Show(value)} {unit}".TrimEnd(), $"more than 0 {unit}".TrimEnd(), $"Look at {name} again");
+
+    public InputCheck NotNegative(string name, double value, string unit) =>
+        That(double.IsFinite(value) && value >= 0, name, $"{Show(value)} {unit}".TrimEnd(), $"0 {unit} or more", $"Look at {name} again");
+
+    public InputCheck Finite(string name, double value, string unit) =>
+        That(double.IsFinite(value), name, $"{Show(value)} {unit}".TrimEnd(), "a number", $"Look at {name} again");
+
+    public InputCheck Within(string name, double value, double low, double high, string unit) =>
+        That(value >= low && value <= high, name, $"{Show(value)} {unit}".TrimEnd(), $"{Show(low)} to {Show(high)} {unit}".TrimEnd(), $"Look at {name} again");
+
+    public InputCheck That(bool good, string where, string met, string expected, string todo)
+    {
+        if (!good)
+            faults.Add(new Fault(where, met, expected, todo));
+        return this;
+    }
+
+    public bool Clean => faults.Count == 0;
+
+    public Outcome<T> Then<T>(Func<T> sum) => Clean ? Outcome.Of(sum()) : Outcome.Refused<T>(faults);
+
+    public Outcome<T> Go<T>(Func<Outcome<T>> sum) => Clean ? sum() : Outcome.Refused<T>(faults);
+}
