@@ -1,11 +1,14 @@
-using static Gudgeon.Sums.Fault;
+using System.Globalization;
 
 namespace Gudgeon.Sums;
 
-/// <summary>Looks at every input of a sum before the sum runs, so that all faults come at once.</summary>
+/// <summary>Looks at every input of a sum before the sum runs, so that all refusals come at once.</summary>
 internal sealed class InputCheck
 {
-    private readonly List<Fault> faults = [];
+    /// <summary>A number as a message shows it: at most six figures, a full stop as decimal mark.</summary>
+    public static string Show(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
+
+    private readonly List<Refusal> refusals = [];
 
     public InputCheck Positive(string name, double value, string unit) =>
         That(double.IsFinite(value) && value > 0, name, $"{Show(value)} {unit}".TrimEnd(), $"more than 0 {unit}".TrimEnd(), $"Look at {name} again");
@@ -22,13 +25,13 @@ internal sealed class InputCheck
     public InputCheck That(bool good, string where, string met, string expected, string todo)
     {
         if (!good)
-            faults.Add(new Fault(where, met, expected, todo));
+            refusals.Add(new Refusal(where, met, expected, todo));
         return this;
     }
 
-    public bool Clean => faults.Count == 0;
+    public bool Clean => refusals.Count == 0;
 
-    public Outcome<T> Then<T>(Func<T> sum) => Clean ? Outcome.Of(sum()) : Outcome.Refused<T>(faults);
+    public Outcome<T> Then<T>(Func<T> sum) => Clean ? Outcome.Of(sum()) : Outcome.Refused<T>(refusals);
 
-    public Outcome<T> Go<T>(Func<Outcome<T>> sum) => Clean ? sum() : Outcome.Refused<T>(faults);
+    public Outcome<T> Go<T>(Func<Outcome<T>> sum) => Clean ? sum() : Outcome.Refused<T>(refusals);
 }

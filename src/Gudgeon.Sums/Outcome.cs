@@ -3,37 +3,37 @@ using System.Diagnostics.CodeAnalysis;
 namespace Gudgeon.Sums;
 
 /// <summary>
-/// What a sum gives back: a value, or every fault that stood in its way. Bad input is expected at a bench, so it is
+/// What a sum gives back: a value, or every refusal that stood in its way. Bad input is expected at a bench, so it is
 /// a value here; an exception from a sum is a bug.
 /// </summary>
 public sealed class Outcome<T>
 {
-    private Outcome(T? value, IReadOnlyList<Fault> faults) => (ValueOrDefault, Faults) = (value, faults);
+    private Outcome(T? value, IReadOnlyList<Refusal> refusals) => (ValueOrDefault, Refusals) = (value, refusals);
 
     private T? ValueOrDefault { get; }
 
-    /// <summary>Every fault found, in the order of the inputs; empty when there is a value.</summary>
-    public IReadOnlyList<Fault> Faults { get; }
+    /// <summary>Every refusal, in the order of the inputs; empty when there is a value.</summary>
+    public IReadOnlyList<Refusal> Refusals { get; }
 
     /// <summary>True when there is a value.</summary>
-    public bool Ok => Faults.Count == 0;
+    public bool Ok => Refusals.Count == 0;
 
-    /// <summary>The value. Asking for it when there are faults is a bug in the caller.</summary>
-    public T Value => Ok ? ValueOrDefault! : throw new InvalidOperationException(string.Join(" ", Faults));
+    /// <summary>The value. Asking for it when there are refusals is a bug in the caller.</summary>
+    public T Value => Ok ? ValueOrDefault! : throw new InvalidOperationException(string.Join(" ", Refusals));
 
-    /// <summary>The value or the faults, in one question.</summary>
+    /// <summary>The value or the refusals, in one question.</summary>
     public bool TryGet([MaybeNullWhen(false)] out T value)
     {
         value = ValueOrDefault;
         return Ok;
     }
 
-    /// <summary>The next sum on this value; faults pass through untouched.</summary>
-    public Outcome<TNext> Then<TNext>(Func<T, Outcome<TNext>> next) => Ok ? next(Value) : Outcome.Refused<TNext>(Faults);
+    /// <summary>The next sum on this value; refusals pass through untouched.</summary>
+    public Outcome<TNext> Then<TNext>(Func<T, Outcome<TNext>> next) => Ok ? next(Value) : Outcome.Refused<TNext>(Refusals);
 
     internal static Outcome<T> Of(T value) => new(value, []);
 
-    internal static Outcome<T> Not(IReadOnlyList<Fault> faults) => new(default, faults);
+    internal static Outcome<T> Not(IReadOnlyList<Refusal> refusals) => new(default, refusals);
 }
 
 /// <summary>Makes outcomes.</summary>
@@ -43,6 +43,6 @@ public static class Outcome
     public static Outcome<T> Of<T>(T value) => Outcome<T>.Of(value);
 
     /// <summary>A sum that was refused, for one reason or several.</summary>
-    public static Outcome<T> Refused<T>(params IReadOnlyList<Fault> faults) =>
-        faults.Count > 0 ? Outcome<T>.Not(faults) : throw new ArgumentException("a refusal needs a fault", nameof(faults));
+    public static Outcome<T> Refused<T>(params IReadOnlyList<Refusal> refusals) =>
+        refusals.Count > 0 ? Outcome<T>.Not(refusals) : throw new ArgumentException("a refusal needs a reason", nameof(refusals));
 }

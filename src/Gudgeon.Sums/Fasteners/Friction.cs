@@ -1,3 +1,5 @@
+using static Gudgeon.Sums.InputCheck;
+
 namespace Gudgeon.Sums.Fasteners;
 
 /// <summary>A coefficient of friction as it is known: between two bounds, most likely midway.</summary>
@@ -23,11 +25,11 @@ public sealed record JointFriction(FrictionBand Thread, FrictionBand Bearing, do
 {
     internal InputCheck Check(InputCheck check, Thread thread) => check
         .Within("thread friction, low", Thread.Low, 0, 0.6, "").Within("thread friction, high", Thread.High, 0, 0.6, "")
-        .That(!(Thread.Low > Thread.High), "thread friction", $"{Fault.Show(Thread.Low)} to {Fault.Show(Thread.High)}", "low before high", "Swap the two")
+        .That(!(Thread.Low > Thread.High), "thread friction", $"{Show(Thread.Low)} to {Show(Thread.High)}", "low before high", "Swap the two")
         .Within("head friction, low", Bearing.Low, 0, 0.6, "").Within("head friction, high", Bearing.High, 0, 0.6, "")
-        .That(!(Bearing.Low > Bearing.High), "head friction", $"{Fault.Show(Bearing.Low)} to {Fault.Show(Bearing.High)}", "low before high", "Swap the two")
-        .That(BearingDiameterMm > thread.NominalMm, "bearing diameter", $"{Fault.Show(BearingDiameterMm)} mm",
-            $"more than the thread's {Fault.Show(thread.NominalMm)} mm", "Measure across the face under the head and across the hole, and take the mean");
+        .That(!(Bearing.Low > Bearing.High), "head friction", $"{Show(Bearing.Low)} to {Show(Bearing.High)}", "low before high", "Swap the two")
+        .That(BearingDiameterMm > thread.NominalMm, "bearing diameter", $"{Show(BearingDiameterMm)} mm",
+            $"more than the thread's {Show(thread.NominalMm)} mm", "Measure across the face under the head and across the hole, and take the mean");
 
     internal static double PitchArm(Thread thread) => thread.PitchMm / (2 * Math.PI);
 

@@ -1,3 +1,5 @@
+using static Gudgeon.Sums.InputCheck;
+
 namespace Gudgeon.Sums.Fasteners;
 
 /// <summary>
@@ -49,7 +51,7 @@ public sealed record PropertyClass(string Mark, double ProofMpa, double YieldMpa
                 return Outcome.Of(new PropertyClass(row.Mark, row.Proof * Ksi, row.Yield * Ksi, row.Tensile * Ksi));
         }
 
-        return Outcome.Refused<PropertyClass>(new Fault("property class", $"{mark} at {Fault.Show(nominalMm)} mm",
+        return Outcome.Refused<PropertyClass>(new Refusal("property class", $"{mark} at {Show(nominalMm)} mm",
             "4.6 to 12.9 (ISO 898-1) or grade 2, 5, 8 (SAE J429) within its sizes", "Read the mark on the head; treat an unmarked bolt as unknown and renew it"));
     }
 }

@@ -1,3 +1,5 @@
+using static Gudgeon.Sums.InputCheck;
+
 namespace Gudgeon.Sums.Fasteners;
 
 /// <summary>The family a screw thread belongs to; the two share the 60° profile but not the root.</summary>
@@ -60,7 +62,7 @@ public sealed record Thread
     public static Outcome<Thread> Of(string designation, ThreadFamily family, double nominalMm, double pitchMm) => new InputCheck()
         .Positive("thread diameter", nominalMm, "mm")
         .Positive("thread pitch", pitchMm, "mm")
-        .That(!(pitchMm >= nominalMm / 2), "thread pitch", $"{Fault.Show(pitchMm)} mm on {Fault.Show(nominalMm)} mm",
+        .That(!(pitchMm >= nominalMm / 2), "thread pitch", $"{Show(pitchMm)} mm on {Show(nominalMm)} mm",
             "less than half of the diameter", "Measure the pitch with a gauge, crest to crest")
         .Then(() => new Thread(designation, family, nominalMm, pitchMm));
 }

@@ -40,7 +40,7 @@ public static class ThreadTable
         ArgumentNullException.ThrowIfNull(designation);
         return ByName.TryGetValue(Key(designation), out var thread)
             ? Outcome.Of(thread)
-            : Outcome.Refused<Thread>(new Fault("thread", designation, "a listed size such as M10, M10x1.25 or 7/16-20",
+            : Outcome.Refused<Thread>(new Refusal("thread", designation, "a listed size such as M10, M10x1.25 or 7/16-20",
                 "Measure the outside diameter and the pitch and give both"));
     }
 

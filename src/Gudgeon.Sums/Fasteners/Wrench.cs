@@ -1,4 +1,4 @@
-using static Gudgeon.Sums.Fault;
+using static Gudgeon.Sums.InputCheck;
 
 namespace Gudgeon.Sums.Fasteners;
 

@@ -6,10 +6,10 @@ namespace Gudgeon.Sums.Quantities;
 internal static class NumberReader
 {
     /// <summary>What was read: one value, or several when digits were said in a row.</summary>
-    internal sealed record Result(IReadOnlyList<Fraction> Values, bool WasFraction, int Next, Fault? Fault = null);
+    internal sealed record Result(IReadOnlyList<Fraction> Values, bool WasFraction, int Next, Refusal? Refusal = null);
 
     /// <summary>What was met and what was expected in its place.</summary>
-    internal sealed record Fault(string Met, string Expected, string Remedy);
+    internal sealed record Refusal(string Met, string Expected, string Remedy);
 
     /// <summary>Reads at <paramref name="at"/>; null when no number begins there.</summary>
     internal static Result? Read(List<Token> tokens, int at)
@@ -17,7 +17,7 @@ internal static class NumberReader
         if (at >= tokens.Count)
             return null;
         var read = tokens[at].Kind == TokenKind.Number ? Written(tokens, at) : Said(tokens, at);
-        return read is { Fault: null, WasFraction: false, Values: [{ IsWhole: true } whole] }
+        return read is { Refusal: null, WasFraction: false, Values: [{ IsWhole: true } whole] }
             && AndFraction(tokens, read.Next) is var (fraction, next)
             ? new([whole.Plus(fraction)], true, next)
             : read;
@@ -29,7 +29,7 @@ internal static class NumberReader
         if (at >= tokens.Count || tokens[at] is not { Kind: TokenKind.Word, Text: "and" })
             return null;
         var read = at + 1 < tokens.Count && tokens[at + 1].Kind == TokenKind.Number ? Written(tokens, at + 1) : Said(tokens, at + 1);
-        return read is { Fault: null, WasFraction: true } ? (read.Values[0], read.Next) : null;
+        return read is { Refusal: null, WasFraction: true } ? (read.Values[0], read.Next) : null;
     }
 
     private static Result Written(List<Token> tokens, int at)
@@ -45,7 +45,7 @@ internal static class NumberReader
             return plain;
         var gap = at + 1 < tokens.Count && tokens[at + 1].Kind == TokenKind.Hyphen ? 2 : 1;
         if (!text.Contains('.') && !text.Contains(',') && Over(tokens, at + gap) is { } mixed)
-            return mixed.Fault is null ? mixed with { Values = [value.Plus(mixed.Values[0])] } : mixed;
+            return mixed.Refusal is null ? mixed with { Values = [value.Plus(mixed.Values[0])] } : mixed;
         return new([value], false, at + 1);
     }
 

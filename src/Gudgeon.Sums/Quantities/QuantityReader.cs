@@ -20,7 +20,7 @@ internal static class QuantityReader
         var at = 0;
         var negative = Sign(tokens, ref at);
         var number = NumberReader.Read(tokens, at);
-        if (number?.Fault is { } fault)
+        if (number?.Refusal is { } fault)
             return Refuse<T>(text, where, fault.Met, fault.Expected, fault.Remedy);
         at = number?.Next ?? at;
         var (unit, afterUnit) = UnitAt(tokens, at);
@@ -38,7 +38,7 @@ internal static class QuantityReader
             at = afterFraction;
         }
         var inches = Fraction.Of(0);
-        if (meanings is [{ Sign: "ft" }] && NumberReader.Read(tokens, at) is { Fault: null, Values: [var single] } second
+        if (meanings is [{ Sign: "ft" }] && NumberReader.Read(tokens, at) is { Refusal: null, Values: [var single] } second
             && UnitAt(tokens, second.Next) is ("in" or "inch" or "inches" or "\"", var end))
             (inches, at) = (single, end);
         if (at < tokens.Count)

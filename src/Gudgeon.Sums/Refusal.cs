@@ -1,4 +1,4 @@
-namespace Gudgeon.Sums.Quantities;
+namespace Gudgeon.Sums;
 
 /// <summary>Why something could not be taken, in the four parts that every message here has.</summary>
 /// <param name="Where">The place: which field, which figure.</param>
