@@ -1,0 +1,193 @@
+namespace Gudgeon.Planning.Reach;
+
+/// <summary>
+/// A lower bound on what the open choices still cost. Round by round it finds a set of nodes of which every
+/// completion must undo at least one (a cut), counts the cheapest weight of the cut once, and takes that weight
+/// off all its nodes, so that no weight is counted twice. Method: landmark cuts, Helmert and Domshlak,
+/// "Landmarks, critical paths and abstractions" (ICAPS 2009), here on AND/OR networks; from memory.
+/// </summary>
+internal sealed class CutBound
+{
+    private const int None = int.MinValue;
+
+    private readonly Wiring wiring;
+    private readonly long[] residual;
+    private readonly long[] height;
+    private readonly int[] open;
+    private readonly int[] missing;
+    private readonly int[] support;
+    private readonly int[] met;
+    private readonly bool[] inZone;
+    private readonly PriorityQueue<int, (long Height, int Node)> queue = new();
+    private readonly List<int> cut = [];
+    private readonly Stack<int> stack = new();
+
+    public CutBound(Wiring wiring)
+    {
+        this.wiring = wiring;
+        residual = new long[wiring.Count];
+        height = new long[wiring.Count];
+        open = new int[wiring.Count];
+        support = new int[wiring.Count];
+        inZone = new bool[wiring.Count];
+        missing = new int[wiring.Members.Length];
+        met = new int[wiring.Owner.Length];
+    }
+
+    /// <summary>
+    /// Bound on the extra weight that <paramref name="goals"/> (choices) ask for, beyond <paramref name="chosen"/>.
+    /// <paramref name="region"/> lists the nodes that can matter; all nodes outside it are already founded.
+    /// Stops early once the bound reaches <paramref name="enough"/>.
+    /// </summary>
+    public long Of(List<int> goals, List<int> region, bool[] inRegion, ulong[] chosen, long[] weights, long enough)
+    {
+        foreach (var node in region)
+            residual[node] = Bits.Has(chosen, node) ? 0 : weights[node];
+        var bound = 0L;
+        while (bound < enough)
+        {
+            Climb(region, inRegion, goals);
+            var worst = -1;
+            var worstHeight = 0L;
+            foreach (var goal in goals)
+            {
+                var best = long.MaxValue;
+                foreach (var way in wiring.AlternativesOf[goal])
+                    best = Math.Min(best, WayHeight(way, inRegion));
+                if (best > worstHeight)
+                    (worst, worstHeight) = (goal, best);
+            }
+            if (worst < 0)
+                break;
+            // A choice that nothing can meet in this region: the caller's branch is dead.
+            if (worstHeight == long.MaxValue)
+                return long.MaxValue;
+            bound += TakeCut(worst, inRegion, region);
+        }
+        return bound;
+    }
+
+    private long WayHeight(int way, bool[] inRegion)
+    {
+        var top = 0L;
+        foreach (var member in wiring.Members[way])
+        {
+            if (inRegion[member])
+                top = Math.Max(top, height[member]);
+        }
+        return top;
+    }
+
+    /// <summary>Least height of every node: its own weight on top of the dearest of what it asks for.</summary>
+    private void Climb(List<int> region, bool[] inRegion, List<int> goals)
+    {
+        foreach (var node in region)
+        {
+            height[node] = long.MaxValue;
+            support[node] = None;
+            var wanted = 0;
+            foreach (var need in wiring.Needs[node])
+                wanted += inRegion[need] ? 1 : 0;
+            foreach (var choice in wiring.ChoicesOf[node])
+            {
+                met[choice] = -1;
+                wanted++;
+                foreach (var way in wiring.AlternativesOf[choice])
+                {
+                    missing[way] = 0;
+                    foreach (var member in wiring.Members[way])
+                        missing[way] += inRegion[member] ? 1 : 0;
+                    if (missing[way] == 0 && met[choice] < 0)
+                    {
+                        met[choice] = way;
+                        wanted--;
+                    }
+                }
+            }
+            open[node] = wanted;
+            if (wanted == 0)
+                Push(node, 0);
+        }
+        while (queue.TryDequeue(out var node, out _))
+        {
+            foreach (var user in wiring.NeededBy[node])
+            {
+                if (inRegion[user] && --open[user] == 0)
+                {
+                    support[user] = node;
+                    Push(user, height[node]);
+                }
+            }
+            foreach (var way in wiring.MemberOf[node])
+            {
+                var choice = wiring.ChoiceOf[way];
+                var owner = wiring.Owner[choice];
+                if (!inRegion[owner] || --missing[way] > 0)
+                    continue;
+                if (met[choice] >= 0)
+                    continue;
+                met[choice] = way;
+                if (--open[owner] == 0)
+                {
+                    support[owner] = ~choice;
+                    Push(owner, height[node]);
+                }
+            }
+        }
+    }
+
+    private void Push(int node, long below)
+    {
+        height[node] = below + residual[node];
+        queue.Enqueue(node, (height[node], node));
+    }
+
+    private long TakeCut(int goal, bool[] inRegion, List<int> region)
+    {
+        foreach (var node in region)
+            inZone[node] = false;
+        cut.Clear();
+        EnterWays(goal, inRegion);
+        while (stack.TryPop(out var node))
+        {
+            if (residual[node] > 0)
+            {
+                cut.Add(node);
+                continue;
+            }
+            if (support[node] >= 0)
+                Enter(support[node]);
+            else if (support[node] != None)
+                EnterWays(~support[node], inRegion);
+        }
+        var least = long.MaxValue;
+        foreach (var node in cut)
+            least = Math.Min(least, residual[node]);
+        foreach (var node in cut)
+            residual[node] -= least;
+        return least;
+    }
+
+    private void EnterWays(int choice, bool[] inRegion)
+    {
+        foreach (var way in wiring.AlternativesOf[choice])
+        {
+            var top = -1;
+            foreach (var member in wiring.Members[way])
+            {
+                if (inRegion[member] && (top < 0 || height[member] > height[top]))
+                    top = member;
+            }
+            if (top >= 0 && height[top] < long.MaxValue)
+                Enter(top);
+        }
+    }
+
+    private void Enter(int node)
+    {
+        if (inZone[node])
+            return;
+        inZone[node] = true;
+        stack.Push(node);
+    }
+}

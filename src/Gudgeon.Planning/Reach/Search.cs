@@ -1,0 +1,305 @@
+using System.Numerics;
+
+namespace Gudgeon.Planning.Reach;
+
+/// <summary>
+/// Branch and bound over the alternatives. A state is a set of nodes that must be undone (closed under what every
+/// way has in common) and the choices it leaves open. Choices that cannot touch each other are solved apart;
+/// parts already solved are remembered.
+/// </summary>
+internal sealed class Search
+{
+    private const long Unlimited = long.MaxValue / 4;
+    private const int RememberedParts = 50_000;
+
+    private readonly ReducedNetwork network;
+    private readonly Wiring wiring;
+    private readonly long[] weights;
+    private readonly CutBound cutBound;
+    private readonly int[] ignored;
+    private readonly Dictionary<ulong[], Remembered> memory = new(RowComparer.Instance);
+    private readonly long budget;
+    private bool diving;
+
+    public Search(ReducedNetwork network, long budget)
+    {
+        this.network = network;
+        this.budget = budget;
+        wiring = network.Wiring;
+        weights = network.Weights;
+        cutBound = new CutBound(wiring);
+        ignored = new int[wiring.Owner.Length];
+    }
+
+    public long Steps { get; private set; }
+
+    /// <summary>False when the budget of steps ran out first; the bound then says how far off the answer may be.</summary>
+    public bool IsProven => Steps <= budget;
+
+    public (ulong[] Chosen, long Weight, long Bound) Run()
+    {
+        var start = (ulong[])network.MustOf[network.Goal].Clone();
+        var forced = Bits.WeightBeyond(start, Bits.Empty(wiring.Count), weights);
+        var open = new List<int>();
+        OpenChoicesOf(start, Bits.Empty(wiring.Count), open);
+
+        diving = true;
+        var first = Best(start, open, Unlimited);
+        diving = false;
+        var root = RootBound(start, open);
+        if (root >= first.Extra)
+            return (first.Chosen!, forced + first.Extra, forced + first.Extra);
+
+        Steps = 0;
+        var better = Best(start, open, first.Extra);
+        var (chosen, extra) = better.Chosen is null ? (first.Chosen!, first.Extra) : (better.Chosen, better.Extra);
+        return (chosen, forced + extra, forced + (IsProven ? extra : root));
+    }
+
+    private long RootBound(ulong[] start, List<int> open)
+    {
+        var unmet = open.FindAll(choice => !IsMet(choice, start));
+        var regions = new Regions(wiring, start, unmet, ignored);
+        return regions.Parts.Sum(part => BoundOf(part, regions, start, Unlimited));
+    }
+
+    private long BoundOf(Regions.Part part, Regions regions, ulong[] chosen, long enough) =>
+        cutBound.Of(part.Open, part.Nodes, regions.InRegion(part), chosen, weights, enough);
+
+    /// <summary>Least extra weight below <paramref name="limit"/> that meets all open choices; no set when there is none.</summary>
+    private Completion Best(ulong[] from, List<int> open, long limit)
+    {
+        Steps++;
+        var chosen = (ulong[])from.Clone();
+        var extra = 0L;
+        var unmet = new List<int>(open);
+        if (!Propagate(chosen, unmet, ref extra, limit))
+            return Completion.None(limit);
+
+        // Circles that stay even if every open choice were met are broken first, so that no part has to answer for them.
+        var founded = Founded(chosen, unmet);
+        if (!Bits.IsSubset(chosen, founded))
+            return BranchOnSupport(unmet, chosen, founded, extra, limit);
+        if (unmet.Count == 0)
+            return new Completion(extra, chosen);
+
+        var regions = new Regions(wiring, chosen, unmet, ignored);
+        var bounds = new long[regions.Parts.Count];
+        var bound = extra;
+        for (var k = 0; k < bounds.Length; k++)
+        {
+            bounds[k] = diving ? 0 : BoundOf(regions.Parts[k], regions, chosen, limit - bound);
+            if (bounds[k] >= limit - bound)
+                return Completion.None(limit);
+            bound += bounds[k];
+        }
+        return bounds.Length == 1
+            ? Part(regions.Parts[0], chosen, limit - extra).Plus(extra)
+            : Parts(regions, bounds, chosen, extra, bound, limit);
+    }
+
+    private Completion Parts(Regions regions, long[] bounds, ulong[] chosen, long extra, long bound, long limit)
+    {
+        var union = (ulong[])chosen.Clone();
+        for (var k = 0; k < bounds.Length; k++)
+        {
+            Shade(regions, k, 1);
+            var part = Part(regions.Parts[k], chosen, limit - bound + bounds[k]);
+            Shade(regions, k, -1);
+            bound += part.Extra - bounds[k];
+            if (part.Chosen is null || bound >= limit)
+                return Completion.None(limit);
+            extra += part.Extra;
+            Bits.Unite(union, part.Chosen);
+        }
+        // Parts with a circle of support only between them do not exist: such a circle would have joined their regions.
+        return new Completion(extra, union);
+    }
+
+    /// <summary>While one part is solved, the open choices of the others count as met.</summary>
+    private void Shade(Regions regions, int except, int by)
+    {
+        for (var k = 0; k < regions.Parts.Count; k++)
+        {
+            if (k == except)
+                continue;
+            foreach (var choice in regions.Parts[k].Open)
+                ignored[choice] += by;
+        }
+    }
+
+    private Completion Part(Regions.Part part, ulong[] chosen, long limit)
+    {
+        var key = diving ? null : part.Key(chosen);
+        if (key is not null && memory.TryGetValue(key, out var known))
+        {
+            if (known.Added is not null && known.Extra < limit)
+            {
+                var set = (ulong[])chosen.Clone();
+                Bits.Unite(set, known.Added);
+                return new Completion(known.Extra, set);
+            }
+            if (known.Extra >= limit)
+                return Completion.None(limit);
+        }
+        var before = IsProven;
+        var best = BranchOnChoice(part.Open, chosen, limit);
+        if (key is not null && before && IsProven && memory.Count < RememberedParts)
+            memory[key] = new Remembered(best.Extra, best.Chosen is null ? null : Beyond(best.Chosen, chosen));
+        return best;
+    }
+
+    private Completion BranchOnChoice(List<int> unmet, ulong[] chosen, long limit)
+    {
+        var pick = -1;
+        var pickLeast = -1L;
+        foreach (var choice in unmet)
+        {
+            var least = wiring.AlternativesOf[choice].Min(way => Marginal(way, chosen));
+            if (least > pickLeast)
+                (pick, pickLeast) = (choice, least);
+        }
+        return BranchOnWays(wiring.AlternativesOf[pick], unmet, chosen, 0, limit);
+    }
+
+    /// <summary>
+    /// Some nodes only support each other in a circle. Whichever of them is undone first must get a way from
+    /// outside the circle: branch on those ways.
+    /// </summary>
+    private Completion BranchOnSupport(List<int> unmet, ulong[] chosen, ulong[] founded, long extra, long limit)
+    {
+        var floating = Beyond(chosen, founded);
+        var ways = new SortedSet<int>();
+        for (var node = 0; node < wiring.Count; node++)
+        {
+            if (!Bits.Has(floating, node) || wiring.Needs[node].Any(need => Bits.Has(floating, need)))
+                continue;
+            var choice = wiring.ChoicesOf[node].FirstOrDefault(
+                c => ignored[c] == 0 && !unmet.Contains(c) && !wiring.AlternativesOf[c].Any(way => Bits.IsSubset(network.MustOfAlternative[way], founded)), -1);
+            if (choice >= 0)
+                ways.UnionWith(wiring.AlternativesOf[choice].Where(way => !Bits.Meets(network.MustOfAlternative[way], floating)));
+        }
+        return BranchOnWays([.. ways], unmet, chosen, extra, limit);
+    }
+
+    private Completion BranchOnWays(int[] ways, List<int> unmet, ulong[] chosen, long extra, long limit)
+    {
+        var best = Completion.None(limit);
+        foreach (var way in ways.OrderBy(way => Marginal(way, chosen)).ThenBy(way => way))
+        {
+            var added = Marginal(way, chosen);
+            if (extra + added >= best.Extra)
+                break;
+            var next = (ulong[])chosen.Clone();
+            Bits.Unite(next, network.MustOfAlternative[way]);
+            var open = new List<int>(unmet);
+            OpenChoicesOf(next, chosen, open);
+            var found = Best(next, open, best.Extra - extra - added);
+            if (found.Chosen is not null)
+                best = found.Plus(extra + added);
+            if ((diving || !IsProven) && best.Chosen is not null)
+                break;
+        }
+        return best;
+    }
+
+    /// <summary>Takes what is forced: a choice with one way left under the limit is no choice. False when none is left.</summary>
+    private bool Propagate(ulong[] chosen, List<int> unmet, ref long extra, long limit)
+    {
+        for (var changed = true; changed;)
+        {
+            changed = false;
+            for (var k = unmet.Count - 1; k >= 0; k--)
+            {
+                if (IsMet(unmet[k], chosen))
+                {
+                    unmet.RemoveAt(k);
+                    continue;
+                }
+                var (left, only) = (0, -1);
+                foreach (var way in wiring.AlternativesOf[unmet[k]])
+                {
+                    if (extra + Marginal(way, chosen) < limit)
+                        (left, only) = (left + 1, way);
+                }
+                if (left == 0)
+                    return false;
+                if (left > 1)
+                    continue;
+                extra += Marginal(only, chosen);
+                var before = (ulong[])chosen.Clone();
+                Bits.Unite(chosen, network.MustOfAlternative[only]);
+                unmet.RemoveAt(k);
+                OpenChoicesOf(chosen, before, unmet);
+                changed = true;
+                break;
+            }
+        }
+        return extra < limit;
+    }
+
+    private bool IsMet(int choice, ulong[] chosen)
+    {
+        foreach (var way in wiring.AlternativesOf[choice])
+        {
+            if (Bits.IsSubset(network.MustOfAlternative[way], chosen))
+                return true;
+        }
+        return false;
+    }
+
+    private long Marginal(int way, ulong[] chosen) => Bits.WeightBeyond(network.MustOfAlternative[way], chosen, weights);
+
+    private void OpenChoicesOf(ulong[] chosen, ulong[] before, List<int> open)
+    {
+        var added = new List<int>();
+        Bits.AddItemsBeyond(chosen, before, added);
+        foreach (var node in added)
+            open.AddRange(wiring.ChoicesOf[node]);
+    }
+
+    private ulong[] Founded(ulong[] chosen, List<int> takenAsMet)
+    {
+        foreach (var choice in takenAsMet)
+            ignored[choice]++;
+        var row = Bits.Empty(wiring.Count);
+        foreach (var node in wiring.Derive(node => Bits.Has(chosen, node), ignored))
+            Bits.Add(row, node);
+        foreach (var choice in takenAsMet)
+            ignored[choice]--;
+        return row;
+    }
+
+    private static ulong[] Beyond(ulong[] row, ulong[] without)
+    {
+        var left = (ulong[])row.Clone();
+        for (var word = 0; word < left.Length; word++)
+            left[word] &= ~without[word];
+        return left;
+    }
+
+    /// <summary>With no set, <c>Extra</c> is a proven lower bound.</summary>
+    private readonly record struct Completion(long Extra, ulong[]? Chosen)
+    {
+        public static Completion None(long bound) => new(bound, null);
+
+        public Completion Plus(long more) => new(Extra + more, Chosen);
+    }
+
+    private readonly record struct Remembered(long Extra, ulong[]? Added);
+
+    private sealed class RowComparer : IEqualityComparer<ulong[]>
+    {
+        public static readonly RowComparer Instance = new();
+
+        public bool Equals(ulong[]? x, ulong[]? y) => x.AsSpan().SequenceEqual(y);
+
+        public int GetHashCode(ulong[] row)
+        {
+            var hash = 14695981039346656037UL;
+            foreach (var word in row)
+                hash = BitOperations.RotateLeft((hash ^ word) * 0x9E3779B97F4A7C15UL, 29);
+            return (int)(hash ^ (hash >> 32));
+        }
+    }
+}
