@@ -18,6 +18,7 @@ internal sealed class CutBound
     private readonly int[] support;
     private readonly int[] met;
     private readonly bool[] inZone;
+    private bool[] dead = [];
     private readonly PriorityQueue<int, (long Height, int Node)> queue = new();
     private readonly List<int> cut = [];
     private readonly Stack<int> stack = new();
@@ -35,18 +36,19 @@ internal sealed class CutBound
     }
 
     /// <summary>
-    /// Bound on the extra weight that <paramref name="goals"/> (choices) ask for, beyond <paramref name="chosen"/>.
-    /// <paramref name="region"/> lists the nodes that can matter; all nodes outside it are already founded.
-    /// Stops early once the bound reaches <paramref name="enough"/>.
+    /// Bound on the extra weight that the open choices of <paramref name="part"/> ask for, beyond <paramref name="chosen"/>.
+    /// Nodes outside the part are already founded or of no use. Stops early once the bound reaches <paramref name="enough"/>.
     /// </summary>
-    public long Of(List<int> goals, List<int> region, bool[] inRegion, ulong[] chosen, long[] weights, long enough)
+    public long Of(Regions.Part part, Regions regions, ulong[] chosen, long[] weights, long enough)
     {
+        var (goals, region, inRegion) = (part.Open, part.Nodes, regions.InRegion(part));
+        dead = regions.Dead;
         foreach (var node in region)
             residual[node] = Bits.Has(chosen, node) ? 0 : weights[node];
         var bound = 0L;
         while (bound < enough)
         {
-            Climb(region, inRegion, goals);
+            Climb(region, inRegion);
             var worst = -1;
             var worstHeight = 0L;
             foreach (var goal in goals)
@@ -69,6 +71,8 @@ internal sealed class CutBound
 
     private long WayHeight(int way, bool[] inRegion)
     {
+        if (dead[way])
+            return long.MaxValue;
         var top = 0L;
         foreach (var member in wiring.Members[way])
         {
@@ -79,7 +83,7 @@ internal sealed class CutBound
     }
 
     /// <summary>Least height of every node: its own weight on top of the dearest of what it asks for.</summary>
-    private void Climb(List<int> region, bool[] inRegion, List<int> goals)
+    private void Climb(List<int> region, bool[] inRegion)
     {
         foreach (var node in region)
         {
@@ -94,7 +98,8 @@ internal sealed class CutBound
                 wanted++;
                 foreach (var way in wiring.AlternativesOf[choice])
                 {
-                    missing[way] = 0;
+                    // One more than it can lose: a dead way is never complete.
+                    missing[way] = dead[way] ? 1 : 0;
                     foreach (var member in wiring.Members[way])
                         missing[way] += inRegion[member] ? 1 : 0;
                     if (missing[way] == 0 && met[choice] < 0)
@@ -172,6 +177,8 @@ internal sealed class CutBound
     {
         foreach (var way in wiring.AlternativesOf[choice])
         {
+            if (dead[way])
+                continue;
             var top = -1;
             foreach (var member in wiring.Members[way])
             {

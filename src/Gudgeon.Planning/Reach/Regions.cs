@@ -8,9 +8,11 @@ internal sealed class Regions
 {
     private readonly int count;
 
-    public Regions(Wiring wiring, ulong[] chosen, List<int> unmet, int[] ignored)
+    public Regions(Wiring wiring, ulong[] chosen, List<int> unmet, int[] ignored, Predicate<int> isDead)
     {
         count = wiring.Count;
+        Dead = new bool[wiring.Members.Length];
+        var judged = new bool[wiring.Owner.Length];
         var founded = new bool[count];
         foreach (var node in wiring.Derive(node => Bits.Has(chosen, node), ignored))
             founded[node] = true;
@@ -23,16 +25,12 @@ internal sealed class Regions
         for (var k = 0; k < unmet.Count; k++)
         {
             leader[k] = k;
-            foreach (var way in wiring.AlternativesOf[unmet[k]])
-                Enter(wiring.Members[way], k);
+            EnterWays(unmet[k], k);
             while (stack.TryPop(out var node))
             {
                 Enter(wiring.Needs[node], k);
                 foreach (var choice in wiring.ChoicesOf[node])
-                {
-                    foreach (var way in wiring.AlternativesOf[choice])
-                        Enter(wiring.Members[way], k);
-                }
+                    EnterWays(choice, k);
             }
         }
         // A choice whose owner lies in the region of another can be used by it in a circle.
@@ -58,6 +56,18 @@ internal sealed class Regions
         {
             if (reachedBy[node] >= 0)
                 partOf[Root(reachedBy[node])].Nodes.Add(node);
+        }
+
+        void EnterWays(int choice, int k)
+        {
+            foreach (var way in wiring.AlternativesOf[choice])
+            {
+                if (!judged[choice])
+                    Dead[way] = isDead(way);
+                if (!Dead[way])
+                    Enter(wiring.Members[way], k);
+            }
+            judged[choice] = true;
         }
 
         void Enter(int[] nodes, int k)
@@ -93,6 +103,9 @@ internal sealed class Regions
     }
 
     public List<Part> Parts { get; } = [];
+
+    /// <summary>Ways that no completion below the limit can take.</summary>
+    public bool[] Dead { get; }
 
     public bool[] InRegion(Part part)
     {

@@ -19,6 +19,7 @@ internal sealed class Search
     private readonly int[] ignored;
     private readonly Dictionary<ulong[], Remembered> memory = new(RowComparer.Instance);
     private readonly long budget;
+    private long rootBound;
     private bool diving;
 
     public Search(ReducedNetwork network, long budget)
@@ -46,25 +47,14 @@ internal sealed class Search
         diving = true;
         var first = Best(start, open, Unlimited);
         diving = false;
-        var root = RootBound(start, open);
-        if (root >= first.Extra)
-            return (first.Chosen!, forced + first.Extra, forced + first.Extra);
-
         Steps = 0;
         var better = Best(start, open, first.Extra);
         var (chosen, extra) = better.Chosen is null ? (first.Chosen!, first.Extra) : (better.Chosen, better.Extra);
-        return (chosen, forced + extra, forced + (IsProven ? extra : root));
-    }
-
-    private long RootBound(ulong[] start, List<int> open)
-    {
-        var unmet = open.FindAll(choice => !IsMet(choice, start));
-        var regions = new Regions(wiring, start, unmet, ignored);
-        return regions.Parts.Sum(part => BoundOf(part, regions, start, Unlimited));
+        return (chosen, forced + extra, forced + (IsProven ? extra : Math.Min(rootBound, extra)));
     }
 
     private long BoundOf(Regions.Part part, Regions regions, ulong[] chosen, long enough) =>
-        cutBound.Of(part.Open, part.Nodes, regions.InRegion(part), chosen, weights, enough);
+        cutBound.Of(part, regions, chosen, weights, enough);
 
     /// <summary>Least extra weight below <paramref name="limit"/> that meets all open choices; no set when there is none.</summary>
     private Completion Best(ulong[] from, List<int> open, long limit)
@@ -83,16 +73,22 @@ internal sealed class Search
         if (unmet.Count == 0)
             return new Completion(extra, chosen);
 
-        var regions = new Regions(wiring, chosen, unmet, ignored);
+        // A way that alone costs the limit cannot be part of anything better, so the regions leave it out.
+        var regions = new Regions(wiring, chosen, unmet, ignored, way => Marginal(way, chosen) >= limit - extra);
         var bounds = new long[regions.Parts.Count];
         var bound = extra;
         for (var k = 0; k < bounds.Length; k++)
         {
             bounds[k] = diving ? 0 : BoundOf(regions.Parts[k], regions, chosen, limit - bound);
             if (bounds[k] >= limit - bound)
+            {
+                rootBound = Steps == 1 ? limit : rootBound;
                 return Completion.None(limit);
+            }
             bound += bounds[k];
         }
+        if (Steps == 1 && !diving)
+            rootBound = bound;
         return bounds.Length == 1
             ? Part(regions.Parts[0], chosen, limit - extra).Plus(extra)
             : Parts(regions, bounds, chosen, extra, bound, limit);
