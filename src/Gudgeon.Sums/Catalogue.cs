@@ -7,6 +7,7 @@ public static class SumCatalogue
     public static IReadOnlyList<SumEntry> All { get; } =
     [
         .. Quantities.QuantitySums.List,
+        .. Fasteners.FastenerSums.List,
     ];
 }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gudgeon.Sums.Quantities;
 
 namespace Gudgeon.Sums;
 
@@ -21,6 +22,22 @@ internal sealed class InputCheck
 
     public InputCheck Within(string name, double value, double low, double high, string unit) =>
         That(value >= low && value <= high, name, $"{Show(value)} {unit}".TrimEnd(), $"{Show(low)} to {Show(high)} {unit}".TrimEnd(), $"Look at {name} again");
+
+    public InputCheck Positive(string name, Length value) => Positive(name, value.Millimetres, "mm");
+
+    public InputCheck Positive(string name, Force value) => Positive(name, value.Newtons, "N");
+
+    public InputCheck Positive(string name, Torque value) => Positive(name, value.NewtonMetres, "N·m");
+
+    public InputCheck Positive(string name, Mass value) => Positive(name, value.Kilograms, "kg");
+
+    public InputCheck NotNegative(string name, Length value) => NotNegative(name, value.Millimetres, "mm");
+
+    public InputCheck NotNegative(string name, Force value) => NotNegative(name, value.Newtons, "N");
+
+    public InputCheck NotNegative(string name, Mass value) => NotNegative(name, value.Kilograms, "kg");
+
+    public InputCheck Within(string name, Angle value, double lowDeg, double highDeg) => Within(name, value.Degrees, lowDeg, highDeg, "°");
 
     public InputCheck That(bool good, string where, string met, string expected, string todo)
     {

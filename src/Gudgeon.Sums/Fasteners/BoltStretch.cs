@@ -1,11 +1,12 @@
+using Gudgeon.Sums.Quantities;
 using static Gudgeon.Sums.InputCheck;
 
 namespace Gudgeon.Sums.Fasteners;
 
 /// <summary>A length of bolt of one cross-section.</summary>
-/// <param name="LengthMm">Length under load, mm.</param>
+/// <param name="Length">Length under load.</param>
 /// <param name="AreaMm2">Cross-section, mm²; the stress area where it is threaded.</param>
-public readonly record struct BoltSection(double LengthMm, double AreaMm2);
+public readonly record struct BoltSection(Length Length, double AreaMm2);
 
 /// <summary>Angle, stretch and load of a bolt and the joint that it clamps.</summary>
 public static class BoltStretch
@@ -23,44 +24,44 @@ public static class BoltStretch
         var check = new InputCheck().Positive("Young's modulus", youngMpa, "MPa")
             .That(sections.Count > 0, "bolt sections", "none", "one or more", "Give the shank and the thread under load");
         for (var i = 0; i < sections.Count; i++)
-            check.Positive($"length of section {i + 1}", sections[i].LengthMm, "mm").Positive($"area of section {i + 1}", sections[i].AreaMm2, "mm²");
-        return check.Then(() => youngMpa / sections.Sum(s => s.LengthMm / s.AreaMm2));
+            check.Positive($"length of section {i + 1}", sections[i].Length).Positive($"area of section {i + 1}", sections[i].AreaMm2, "mm²");
+        return check.Then(() => youngMpa / sections.Sum(s => s.Length.Millimetres / s.AreaMm2));
     }
 
     /// <summary>Stretch under a load.</summary>
     /// <remarks>
     /// Formula: δ = F/k. Units: N, N/mm, mm. Range: below yield. Errors: as <see cref="StiffnessNPerMm"/>. Source: Hooke's law.
     /// </remarks>
-    public static Outcome<double> StretchMm(double loadN, double stiffnessNPerMm) => new InputCheck()
-        .NotNegative("load", loadN, "N").Positive("bolt stiffness", stiffnessNPerMm, "N/mm").Then(() => loadN / stiffnessNPerMm);
+    public static Outcome<Length> Stretch(Force load, double stiffnessNPerMm) => new InputCheck()
+        .NotNegative("load", load).Positive("bolt stiffness", stiffnessNPerMm, "N/mm").Then(() => Length.FromMillimetres(load.Newtons / stiffnessNPerMm));
 
     /// <summary>Load from the length of the bolt before and after tightening, both at the same temperature.</summary>
     /// <remarks>
     /// Formula: F = k·(L₁ − L₀); u = k·√2·u_L. Units: mm, N/mm, N. Range: below yield; the tightened length not below the free one.
     /// Errors: the two readings' uncertainty, carried. Source: Hooke's law; JCGM 100.
     /// </remarks>
-    public static Outcome<(double LoadN, double StandardUncertaintyN)> LoadFromLengths(
-        double freeMm, double tightMm, double readingUncertaintyMm, double stiffnessNPerMm) => new InputCheck()
-        .Positive("free length", freeMm, "mm").Positive("tightened length", tightMm, "mm")
-        .NotNegative("uncertainty of a length", readingUncertaintyMm, "mm").Positive("bolt stiffness", stiffnessNPerMm, "N/mm")
-        .That(!(tightMm < freeMm), "tightened length", $"{Show(tightMm)} mm", $"{Show(freeMm)} mm or more",
+    public static Outcome<(Force Load, Force StandardUncertainty)> LoadFromLengths(
+        Length free, Length tight, Length readingUncertainty, double stiffnessNPerMm) => new InputCheck()
+        .Positive("free length", free).Positive("tightened length", tight)
+        .NotNegative("uncertainty of a length", readingUncertainty).Positive("bolt stiffness", stiffnessNPerMm, "N/mm")
+        .That(tight >= free, "tightened length", $"{Show(tight.Millimetres)} mm", $"{Show(free.Millimetres)} mm or more",
             "Check that the two readings are in the right order and taken cold")
-        .Then(() => ((tightMm - freeMm) * stiffnessNPerMm, Math.Sqrt(2) * readingUncertaintyMm * stiffnessNPerMm));
+        .Then(() => (Force.FromNewtons((tight - free).Millimetres * stiffnessNPerMm), Force.FromNewtons(Math.Sqrt(2) * readingUncertainty.Millimetres * stiffnessNPerMm)));
 
     /// <summary>Load gained by turning a nut or head through an angle after it is snug.</summary>
     /// <remarks>
     /// Formula: F = (θ/360)·P/(1/kb + 1/kj). Units: θ in degrees, P in mm, k in N/mm, F in N. Range: 0 to 720°, below yield;
     /// a joint that gives nothing has an endless kj. Errors: ±5 to 12 % of the load is usual for angle control. Source: springs in series; VDI 2230.
     /// </remarks>
-    public static Outcome<double> LoadFromAngle(double angleDeg, double pitchMm, double boltNPerMm, double jointNPerMm) => Turn(pitchMm, boltNPerMm, jointNPerMm)
-        .Within("angle", angleDeg, 0, 720, "°").Then(() => angleDeg / 360 * pitchMm / (1 / boltNPerMm + 1 / jointNPerMm));
+    public static Outcome<Force> LoadFromAngle(Angle angle, Length pitch, double boltNPerMm, double jointNPerMm) => Turn(pitch, boltNPerMm, jointNPerMm)
+        .Within("angle", angle, 0, 720).Then(() => Force.FromNewtons(angle.Turns * pitch.Millimetres / (1 / boltNPerMm + 1 / jointNPerMm)));
 
     /// <summary>The angle that gives a load after snug.</summary>
     /// <remarks>
     /// Formula: θ = 360·F·(1/kb + 1/kj)/P. Units, range, errors and source as <see cref="LoadFromAngle"/>.
     /// </remarks>
-    public static Outcome<double> AngleForLoad(double loadN, double pitchMm, double boltNPerMm, double jointNPerMm) => Turn(pitchMm, boltNPerMm, jointNPerMm)
-        .NotNegative("load", loadN, "N").Then(() => 360 * loadN * (1 / boltNPerMm + 1 / jointNPerMm) / pitchMm);
+    public static Outcome<Angle> AngleForLoad(Force load, Length pitch, double boltNPerMm, double jointNPerMm) => Turn(pitch, boltNPerMm, jointNPerMm)
+        .NotNegative("load", load).Then(() => Angle.FromTurns(load.Newtons * (1 / boltNPerMm + 1 / jointNPerMm) / pitch.Millimetres));
 
     /// <summary>The bolt's part of a load that is put on the tightened joint from outside.</summary>
     /// <remarks>
@@ -77,11 +78,11 @@ public static class BoltStretch
     /// Formula: ΔT = δ/(α·L). Units: mm, 1/K, K. Range: α above 0. Errors: α of steel is 11 to 12.5·10⁻⁶/K.
     /// Source: linear expansion; worked in Wentzell, Machine Design (2004), ex. 6.3.
     /// </remarks>
-    public static Outcome<double> WarmingForStretch(double stretchMm, double lengthMm, double expansionPerK) => new InputCheck()
-        .NotNegative("stretch", stretchMm, "mm").Positive("length", lengthMm, "mm").Positive("expansion", expansionPerK, "1/K")
-        .Then(() => stretchMm / (expansionPerK * lengthMm));
+    public static Outcome<TemperatureDifference> WarmingForStretch(Length stretch, Length length, double expansionPerK) => new InputCheck()
+        .NotNegative("stretch", stretch).Positive("length", length).Positive("expansion", expansionPerK, "1/K")
+        .Then(() => TemperatureDifference.FromKelvins(stretch / length / expansionPerK));
 
-    private static InputCheck Turn(double pitchMm, double boltNPerMm, double jointNPerMm) => new InputCheck()
-        .Positive("thread pitch", pitchMm, "mm").Positive("bolt stiffness", boltNPerMm, "N/mm")
+    private static InputCheck Turn(Length pitch, double boltNPerMm, double jointNPerMm) => new InputCheck()
+        .Positive("thread pitch", pitch).Positive("bolt stiffness", boltNPerMm, "N/mm")
         .That(jointNPerMm > 0, "joint stiffness", $"{Show(jointNPerMm)} N/mm", "more than 0 N/mm", "Look at joint stiffness again");
 }

@@ -1,3 +1,4 @@
+using Gudgeon.Sums.Quantities;
 using static Gudgeon.Sums.InputCheck;
 
 namespace Gudgeon.Sums.Fasteners;
@@ -20,24 +21,24 @@ public readonly record struct FrictionBand(double Low, double High)
 /// <summary>The two places where a tightened bolt rubs, and how wide the head sits.</summary>
 /// <param name="Thread">Friction in the thread, μG.</param>
 /// <param name="Bearing">Friction under the head or nut, μK.</param>
-/// <param name="BearingDiameterMm">Mean bearing diameter, mm: (contact outside + hole) / 2.</param>
-public sealed record JointFriction(FrictionBand Thread, FrictionBand Bearing, double BearingDiameterMm)
+/// <param name="BearingDiameter">Mean bearing diameter: (contact outside + hole) / 2.</param>
+public sealed record JointFriction(FrictionBand Thread, FrictionBand Bearing, Length BearingDiameter)
 {
-    internal InputCheck Check(InputCheck check, Thread thread) => check
+    internal InputCheck Check(InputCheck check, ScrewThread thread) => check
         .Within("thread friction, low", Thread.Low, 0, 0.6, "").Within("thread friction, high", Thread.High, 0, 0.6, "")
         .That(!(Thread.Low > Thread.High), "thread friction", $"{Show(Thread.Low)} to {Show(Thread.High)}", "low before high", "Swap the two")
         .Within("head friction, low", Bearing.Low, 0, 0.6, "").Within("head friction, high", Bearing.High, 0, 0.6, "")
         .That(!(Bearing.Low > Bearing.High), "head friction", $"{Show(Bearing.Low)} to {Show(Bearing.High)}", "low before high", "Swap the two")
-        .That(BearingDiameterMm > thread.NominalMm, "bearing diameter", $"{Show(BearingDiameterMm)} mm",
+        .That(BearingDiameter.Millimetres > thread.NominalMm, "bearing diameter", $"{Show(BearingDiameter.Millimetres)} mm",
             $"more than the thread's {Show(thread.NominalMm)} mm", "Measure across the face under the head and across the hole, and take the mean");
 
-    internal static double PitchArm(Thread thread) => thread.PitchMm / (2 * Math.PI);
+    internal static double PitchArm(ScrewThread thread) => thread.PitchMm / (2 * Math.PI);
 
-    internal static double ThreadArm(Thread thread) => thread.PitchDiameterMm / (2 * Math.Cos(Math.PI / 6));
+    internal static double ThreadArm(ScrewThread thread) => thread.PitchDiameterMm / (2 * Math.Cos(Math.PI / 6));
 
-    internal double BearingArm => BearingDiameterMm / 2;
+    internal double BearingArm => BearingDiameter.Millimetres / 2;
 
     /// <summary>Torque per newton of preload, mm, at given friction: P/2π + μG·d2/(2 cos 30°) + μK·Db/2.</summary>
-    internal double LeverMm(Thread thread, double threadFriction, double bearingFriction) =>
+    internal double LeverMm(ScrewThread thread, double threadFriction, double bearingFriction) =>
         PitchArm(thread) + threadFriction * ThreadArm(thread) + bearingFriction * BearingArm;
 }

@@ -1,11 +1,13 @@
+using Gudgeon.Sums.Quantities;
+
 namespace Gudgeon.Sums.Fasteners;
 
 /// <summary>Proof and ultimate loads as ISO 898-1 prints them.</summary>
 /// <remarks>
-/// Formula: table where listed, else Fp = As·Sp and Fm = As·Rm. The printed loads are rounded and differ from the product by up to 0.5 %.
+/// Formula: table where listed, else Fp = As·Sp and Fm = As·Rm. The printed loads are rounded and differ from the product by up to 0.7 %.
 /// Units: N.
-/// Range: table M6 to M14 coarse, classes 8.8, 10.9, 12.9; product for every other <see cref="Thread"/> and <see cref="PropertyClass"/>.
-/// Errors: exact to the table; the product within 0.6 %.
+/// Range: table M6 to M14 coarse, classes 8.8, 10.9, 12.9; product for every other <see cref="ScrewThread"/> and <see cref="PropertyClass"/>.
+/// Errors: exact to the table; the product within 0.7 %.
 /// Source: ISO 898-1, proof loads and minimum ultimate tensile loads, coarse thread (read in two reproductions).
 /// </remarks>
 public static class ProofLoadTable
@@ -21,19 +23,19 @@ public static class ProofLoadTable
         ["M14"] = ([66700, 95500, 112000], [92000, 120000, 140000]),
     };
 
-    /// <summary>Proof load Fp in N, and whether it is the printed figure.</summary>
-    public static (double LoadN, bool Printed) Proof(Thread thread, PropertyClass strength) =>
+    /// <summary>Proof load Fp, and whether it is the printed figure.</summary>
+    public static (Force Load, bool Printed) Proof(ScrewThread thread, PropertyClass strength) =>
         Load(thread, strength, row => row.Proof, strength.ProofMpa);
 
-    /// <summary>Least ultimate load Fm in N, and whether it is the printed figure.</summary>
-    public static (double LoadN, bool Printed) Ultimate(Thread thread, PropertyClass strength) =>
+    /// <summary>Least ultimate load Fm, and whether it is the printed figure.</summary>
+    public static (Force Load, bool Printed) Ultimate(ScrewThread thread, PropertyClass strength) =>
         Load(thread, strength, row => row.Ultimate, strength.TensileMpa);
 
-    private static (double, bool) Load(Thread thread, PropertyClass strength, Func<(double[] Proof, double[] Ultimate), double[]> column, double stressMpa)
+    private static (Force, bool) Load(ScrewThread thread, PropertyClass strength, Func<(double[] Proof, double[] Ultimate), double[]> column, double stressMpa)
     {
         var at = Array.IndexOf(Classes, strength.Mark);
         return at >= 0 && Printed.TryGetValue(thread.Designation, out var row)
-            ? (column(row)[at], true)
-            : (thread.StressAreaMm2 * stressMpa, false);
+            ? (Force.FromNewtons(column(row)[at]), true)
+            : (Force.FromNewtons(thread.StressAreaMm2 * stressMpa), false);
     }
 }

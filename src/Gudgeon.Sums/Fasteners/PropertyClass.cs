@@ -1,3 +1,4 @@
+using Gudgeon.Sums.Quantities;
 using static Gudgeon.Sums.InputCheck;
 
 namespace Gudgeon.Sums.Fasteners;
@@ -35,8 +36,9 @@ public sealed record PropertyClass(string Mark, double ProofMpa, double YieldMpa
     ];
 
     /// <summary>The strengths of a mark ("10.9", "grade 8") at a nominal diameter.</summary>
-    public static Outcome<PropertyClass> Of(string mark, double nominalMm)
+    public static Outcome<PropertyClass> Of(string mark, Length nominal)
     {
+        var nominalMm = nominal.Millimetres;
         ArgumentNullException.ThrowIfNull(mark);
         var key = string.Join(' ', mark.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries));
         foreach (var row in Iso)

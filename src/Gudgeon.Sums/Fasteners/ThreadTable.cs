@@ -1,11 +1,12 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using Gudgeon.Sums.Quantities;
 
 namespace Gudgeon.Sums.Fasteners;
 
 /// <summary>The sizes that a bolt from a shelf has: ISO metric coarse and fine, unified coarse and fine.</summary>
 /// <remarks>
-/// Formula: none, a table; the diameters follow from <see cref="Thread"/>.
+/// Formula: none, a table; the diameters follow from <see cref="ScrewThread"/>.
 /// Units: designation in, millimetres inside.
 /// Range: M3 to M36, 1/4 to 1 in.
 /// Errors: none; a size that is not listed is refused, not guessed.
@@ -27,27 +28,27 @@ public static class ThreadTable
         ("7/8", 0.875, 9, 14), ("1", 1, 8, 12),
     ];
 
-    private static readonly FrozenDictionary<string, Thread> ByName = Build();
+    private static readonly (ScrewThread Thread, string[] Names)[] Listed = [.. Rows()];
+
+    private static readonly FrozenDictionary<string, ScrewThread> ByName =
+        Listed.SelectMany(row => row.Names.Select(name => (Name: Key(name), row.Thread))).ToFrozenDictionary(x => x.Name, x => x.Thread);
 
     /// <summary>Every listed thread, coarse before fine at each size.</summary>
-    public static IReadOnlyList<Thread> All { get; } = [.. Rows().Select(row => row.Thread)];
+    public static IReadOnlyList<ScrewThread> All { get; } = [.. Listed.Select(row => row.Thread)];
 
     /// <summary>
     /// The thread of a designation: "M10" (its coarse pitch), "M10x1.25", "7/16-20", "7/16-20 UNF". Case, blanks and × do not matter.
     /// </summary>
-    public static Outcome<Thread> Find(string designation)
+    public static Outcome<ScrewThread> Find(string designation)
     {
         ArgumentNullException.ThrowIfNull(designation);
         return ByName.TryGetValue(Key(designation), out var thread)
             ? Outcome.Of(thread)
-            : Outcome.Refused<Thread>(new Refusal("thread", designation, "a listed size such as M10, M10x1.25 or 7/16-20",
+            : Outcome.Refused<ScrewThread>(new Refusal("thread", designation, "a listed size such as M10, M10x1.25 or 7/16-20",
                 "Measure the outside diameter and the pitch and give both"));
     }
 
-    private static FrozenDictionary<string, Thread> Build() =>
-        Rows().SelectMany(row => row.Names.Select(name => (Name: Key(name), row.Thread))).ToFrozenDictionary(x => x.Name, x => x.Thread);
-
-    private static IEnumerable<(Thread Thread, string[] Names)> Rows()
+    private static IEnumerable<(ScrewThread Thread, string[] Names)> Rows()
     {
         foreach (var (diameter, pitches) in Metric)
         {
@@ -56,7 +57,7 @@ public static class ThreadTable
                 var full = string.Create(CultureInfo.InvariantCulture, $"M{diameter}x{pitch}");
                 var coarse = string.Create(CultureInfo.InvariantCulture, $"M{diameter}");
                 var isCoarse = pitch == pitches[0];
-                yield return (Thread.Of(isCoarse ? coarse : full, ThreadFamily.Metric, diameter, pitch).Value, isCoarse ? [coarse, full] : [full]);
+                yield return (ScrewThread.Of(isCoarse ? coarse : full, ThreadFamily.Metric, Length.FromMillimetres(diameter), Length.FromMillimetres(pitch)).Value, isCoarse ? [coarse, full] : [full]);
             }
         }
 
@@ -67,10 +68,10 @@ public static class ThreadTable
         }
     }
 
-    private static (Thread, string[]) UnifiedRow(string size, double inch, int perInch, string series)
+    private static (ScrewThread, string[]) UnifiedRow(string size, double inch, int perInch, string series)
     {
         var name = string.Create(CultureInfo.InvariantCulture, $"{size}-{perInch}");
-        return (Thread.Of(name, ThreadFamily.Unified, inch * 25.4, 25.4 / perInch).Value, [name, $"{name} {series}", $"{size} {series}"]);
+        return (ScrewThread.Of(name, ThreadFamily.Unified, Length.FromInches(inch), Length.FromInches(1) / perInch).Value, [name, $"{name} {series}", $"{size} {series}"]);
     }
 
     private static string Key(string text) =>

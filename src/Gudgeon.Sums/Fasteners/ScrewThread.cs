@@ -1,3 +1,4 @@
+using Gudgeon.Sums.Quantities;
 using static Gudgeon.Sums.InputCheck;
 
 namespace Gudgeon.Sums.Fasteners;
@@ -23,9 +24,9 @@ public enum ThreadFamily
 /// Errors: exact for the basic profile; a real thread is smaller by its allowance.
 /// Source: ISO 68-1 (profile), ISO 724 (basic dimensions), ISO 898-1 (stress area); ASME B1.1 At = (π/4)(D − 0.9743/n)².
 /// </remarks>
-public sealed record Thread
+public sealed record ScrewThread
 {
-    private Thread(string designation, ThreadFamily family, double nominalMm, double pitchMm) =>
+    private ScrewThread(string designation, ThreadFamily family, double nominalMm, double pitchMm) =>
         (Designation, Family, NominalMm, PitchMm) = (designation, family, nominalMm, pitchMm);
 
     /// <summary>The size as it is spoken of: M10x1.25, 7/16-20.</summary>
@@ -59,10 +60,10 @@ public sealed record Thread
     public double StressAreaMm2 => Math.PI / 4 * StressDiameterMm * StressDiameterMm;
 
     /// <summary>A thread that no table holds, from its diameter and pitch.</summary>
-    public static Outcome<Thread> Of(string designation, ThreadFamily family, double nominalMm, double pitchMm) => new InputCheck()
-        .Positive("thread diameter", nominalMm, "mm")
-        .Positive("thread pitch", pitchMm, "mm")
-        .That(!(pitchMm >= nominalMm / 2), "thread pitch", $"{Show(pitchMm)} mm on {Show(nominalMm)} mm",
+    public static Outcome<ScrewThread> Of(string designation, ThreadFamily family, Length nominal, Length pitch) => new InputCheck()
+        .Positive("thread diameter", nominal)
+        .Positive("thread pitch", pitch)
+        .That(pitch < nominal / 2, "thread pitch", $"{Show(pitch.Millimetres)} mm on {Show(nominal.Millimetres)} mm",
             "less than half of the diameter", "Measure the pitch with a gauge, crest to crest")
-        .Then(() => new Thread(designation, family, nominalMm, pitchMm));
+        .Then(() => new ScrewThread(designation, family, nominal.Millimetres, pitch.Millimetres));
 }
