@@ -51,6 +51,17 @@ public sealed class EngineModel
         parts[part.Id] = part;
     }
 
+    /// <summary>Changes what is known of a joint; what it ties together stays.</summary>
+    public void Replace(Joint joint)
+    {
+        if (!joints.TryGetValue(joint.Id, out var old) || old.Part != joint.Part)
+        {
+            throw new ArgumentException($"no joint {joint.Id} of {joint.Part} to replace", nameof(joint));
+        }
+
+        joints[joint.Id] = joint;
+    }
+
     public void Add(Joint joint)
     {
         joints.Add(joint.Id, joint);

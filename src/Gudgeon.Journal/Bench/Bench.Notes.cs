@@ -1,0 +1,20 @@
+namespace Gudgeon.Journal;
+
+public sealed partial class Bench
+{
+    /// <summary>What was seen, in order.</summary>
+    public List<Recorded> NotesAbout { get; } = [];
+
+    /// <summary>Open questions by the number of the entry that asked.</summary>
+    public SortedDictionary<long, Recorded> OpenQuestions { get; } = [];
+
+    /// <summary>What is waited for.</summary>
+    public SortedDictionary<string, Recorded> Waits { get; } = [];
+
+    /// <summary>The owner's answers at the start; empty for a book from nothing.</summary>
+    public IReadOnlyDictionary<string, string> Answers { get; internal set; } = new Dictionary<string, string>();
+
+    /// <summary>Whether an id is anything of this engine.</summary>
+    public bool Knows(string id) =>
+        Engine.Parts.ContainsKey(id) || Engine.Joints.ContainsKey(id) || Engine.Lines.ContainsKey(id) || Engine.Operations.ContainsKey(id);
+}

@@ -1,0 +1,345 @@
+using Gudgeon.Sums;
+
+namespace Gudgeon.Journal;
+
+/// <summary>Who sends what, and when the work was done.</summary>
+/// <param name="Id">Given by the sender. The same id again records nothing again.</param>
+public sealed record Sending(string Id, DateTimeOffset At, DateTimeOffset EnteredAt, string By);
+
+/// <summary>What came of a request.</summary>
+/// <param name="Entries">What was recorded.</param>
+/// <param name="WasThere">True when this sending had been recorded before.</param>
+public sealed record Reply(IReadOnlyList<Recorded> Entries, bool WasThere);
+
+/// <summary>
+/// One engine's book: the journal on disk and the bench folded from it. The only way in is <see cref="Submit"/>.
+/// </summary>
+public sealed class Book : IDisposable
+{
+    private readonly JournalStore store;
+    private readonly ReaderWriterLockSlim gate = new();
+    private readonly List<Recorded> all = [];
+    private readonly Dictionary<string, List<Recorded>> acts = [];
+    private readonly SortedDictionary<long, string> unreadable = [];
+    private HashSet<long> struck = [];
+    private long last;
+
+    private Book(string folder, JournalStore store) => (Folder, this.store) = (folder, store);
+
+    public const string FileName = "book.db";
+
+    public string Folder { get; }
+
+    /// <summary>The folder's name, by which commands and addresses call the book.</summary>
+    public string Name => Path.GetFileName(Folder);
+
+    /// <summary>How things stand.</summary>
+    public Bench Bench { get; private set; } = new();
+
+    /// <summary>Every entry, struck or not, in order.</summary>
+    public IReadOnlyList<Recorded> Entries => all;
+
+    /// <summary>Entries that this program cannot read, by number, with the reason. The rest is shown.</summary>
+    public IReadOnlyDictionary<long, string> Unreadable => unreadable;
+
+    /// <summary>Number of the last entry: changes whenever anybody records anything.</summary>
+    public long Version => last;
+
+    public bool IsStruck(long number) => struck.Contains(number);
+
+    /// <summary>Opens the book in a folder.</summary>
+    /// <exception cref="InvalidDataException">The file is no journal, or of a later version.</exception>
+    public static Book Open(string folder)
+    {
+        Directory.CreateDirectory(folder);
+        var book = new Book(folder, JournalStore.Open(Path.Combine(folder, FileName)));
+        book.Refresh();
+        return book;
+    }
+
+    public static bool IsBook(string folder) => File.Exists(Path.Combine(folder, FileName));
+
+    /// <summary>Takes in what others recorded since. True when there was something.</summary>
+    public bool Refresh() => Alone(() => TakeIn(store.After(last)));
+
+    /// <summary>Looks at how things stand, what others recorded included, while nobody changes it. Take copies out, not the bench.</summary>
+    public T Read<T>(Func<Bench, T> look)
+    {
+        Refresh();
+        gate.EnterReadLock();
+        try
+        {
+            return look(Bench);
+        }
+        finally
+        {
+            gate.ExitReadLock();
+        }
+    }
+
+    /// <summary>Decides requests and records what they come to: all of it, or nothing with the faults.</summary>
+    public Outcome<Reply> Submit(Sending sending, params IReadOnlyList<Request> requests) => Submit(sending, null, requests);
+
+    /// <summary>
+    /// Records a line that somebody said, with the requests that it was understood as. Nothing of a line is lost:
+    /// what the bench refuses is kept as an open question, with the words.
+    /// </summary>
+    public Outcome<Reply> Submit(Sending sending, Said? said, IReadOnlyList<Request> requests) => Alone(() =>
+    {
+        var began = all.Count;
+        try
+        {
+            return store.Exclusively(() => Decide(sending, said, requests));
+        }
+        catch
+        {
+            // The disk kept nothing of it: neither may the bench.
+            Forget(began);
+            throw;
+        }
+    });
+
+    private T Alone<T>(Func<T> work)
+    {
+        gate.EnterWriteLock();
+        try
+        {
+            return work();
+        }
+        finally
+        {
+            gate.ExitWriteLock();
+        }
+    }
+
+    private Outcome<Reply> Decide(Sending sending, Said? said, IReadOnlyList<Request> requests)
+    {
+        TakeIn(store.After(last));
+        if (acts.TryGetValue(sending.Id, out var before))
+        {
+            return Outcome.Of(new Reply(before, true));
+        }
+
+        var began = all.Count;
+        var faults = new List<Refusal>();
+        if (said is not null && Take(said, sending) is { } empty)
+        {
+            return Outcome.Refused<Reply>(empty);
+        }
+
+        foreach (var request in requests)
+        {
+            var refused = Take(request, sending);
+            if (refused.Count > 0 && said is not null)
+            {
+                Take(new Asked(said.Text, string.Join(" ", refused)), sending);
+            }
+
+            faults.AddRange(said is null ? refused : []);
+        }
+
+        if (faults.Count > 0)
+        {
+            Forget(began);
+            return Outcome.Refused<Reply>(faults);
+        }
+
+        foreach (var recorded in all.Skip(began))
+        {
+            store.Write(Row.Of(recorded));
+        }
+
+        return Outcome.Of(new Reply([.. all.Skip(began)], false));
+    }
+
+    private IReadOnlyList<Refusal> Take(Request request, Sending sending)
+    {
+        if (!Bench.IsStarted && request is not Tell { Entries: [BookStarted] })
+        {
+            return [new Refusal("book", "it has not been started", "a started book", "Answer the questions, or start from nothing")];
+        }
+
+        var decided = request.Decide(Bench);
+        if (!decided.TryGet(out var entries))
+        {
+            return decided.Refusals;
+        }
+
+        foreach (var entry in entries)
+        {
+            if (Take(entry, sending) is { } fault)
+            {
+                return [fault];
+            }
+        }
+
+        return [];
+    }
+
+    private Refusal? Take(Entry entry, Sending sending)
+    {
+        var recorded = new Recorded(last + 1, IdOf(sending), sending.Id, sending.At, sending.EnteredAt, sending.By, entry);
+        if (entry is Struck strike)
+        {
+            return Strike(strike, recorded);
+        }
+
+        if (entry.Check(Bench) is { } fault)
+        {
+            return fault;
+        }
+
+        Bench.Take(recorded);
+        Keep(recorded);
+        return null;
+    }
+
+    private string IdOf(Sending sending) =>
+        acts.TryGetValue(sending.Id, out var same) ? $"{sending.Id}/{same.Count + 1}" : sending.Id;
+
+    private Refusal? Strike(Struck strike, Recorded recorded)
+    {
+        var target = all.Find(r => r.Number == strike.Entry);
+        if (target is null || struck.Contains(strike.Entry) || target.Entry is BookStarted)
+        {
+            return new Refusal(
+                $"entry {strike.Entry}",
+                target is null ? "no such entry" : target.Entry is BookStarted ? "it starts the book" : "it is struck out already",
+                "an entry that counts",
+                "Look at the journal for its number");
+        }
+
+        var without = Effective([.. all, recorded], out var struckThen);
+        Recorded? leans = null;
+        var bench = Bench.Fold(without, (r, _) => leans ??= r);
+        if (leans is not null)
+        {
+            return new Refusal(
+                $"entry {strike.Entry}",
+                $"entry {leans.Number} leans on it ({leans.Entry.Words(Bench)})",
+                "an entry that no later one leans on",
+                $"Strike out entry {leans.Number} first");
+        }
+
+        Keep(recorded);
+        (Bench, struck) = (bench, struckThen);
+        return null;
+    }
+
+    private bool TakeIn(IEnumerable<Row> rows)
+    {
+        var some = false;
+        var refold = false;
+        foreach (var row in rows)
+        {
+            some = true;
+            last = row.Number;
+            if (row.Read(out var why) is not { } recorded)
+            {
+                unreadable[row.Number] = why!;
+                continue;
+            }
+
+            refold |= recorded.Entry is Struck;
+            Keep(recorded);
+            if (refold)
+            {
+                continue;
+            }
+
+            if (recorded.Entry.Check(Bench) is { } fault)
+            {
+                unreadable[row.Number] = fault.ToString();
+            }
+            else
+            {
+                Bench.Take(recorded);
+            }
+        }
+
+        if (refold)
+        {
+            Refold();
+        }
+
+        return some;
+    }
+
+    private void Keep(Recorded recorded)
+    {
+        all.Add(recorded);
+        last = recorded.Number;
+        if (!acts.TryGetValue(recorded.Act, out var act))
+        {
+            acts[recorded.Act] = act = [];
+        }
+
+        act.Add(recorded);
+    }
+
+    private void Forget(int count)
+    {
+        if (all.Count == count)
+        {
+            return;
+        }
+
+        foreach (var recorded in all.Skip(count))
+        {
+            acts.Remove(recorded.Act);
+        }
+
+        all.RemoveRange(count, all.Count - count);
+        last = Math.Max(all.Count == 0 ? 0 : all[^1].Number, unreadable.Count == 0 ? 0 : unreadable.Keys.Last());
+        Refold();
+    }
+
+    private void Refold()
+    {
+        var effective = Effective(all, out struck);
+        Bench = Bench.Fold(effective, (r, fault) => unreadable[r.Number] = fault.ToString());
+    }
+
+    /// <summary>Entries that count. A strike counts unless a later one strikes it.</summary>
+    private static List<Recorded> Effective(IReadOnlyList<Recorded> entries, out HashSet<long> struck)
+    {
+        struck = [];
+        for (var i = entries.Count - 1; i >= 0; i--)
+        {
+            if (entries[i].Entry is Struck strike && !struck.Contains(entries[i].Number))
+            {
+                struck.Add(strike.Entry);
+            }
+        }
+
+        var gone = struck;
+        return [.. entries.Where(r => !gone.Contains(r.Number) && r.Entry is not Struck)];
+    }
+
+    /// <summary>The rows as they lie on disk.</summary>
+    public IReadOnlyList<Row> Rows() => Alone(() => store.After(0).ToArray());
+
+    /// <summary>Takes rows of a journal file into an empty book, all or none. Each meets the same check as a live entry; what cannot stand is kept and named by number.</summary>
+    internal void TakeRows(IReadOnlyList<Row> rows) => Alone(() => store.Exclusively(() =>
+    {
+        foreach (var row in rows)
+        {
+            store.Write(row);
+        }
+
+        return TakeIn(rows);
+    }));
+
+    /// <summary>Copies the book's journal to another file.</summary>
+    public void BackUp(string file) => Alone(() =>
+    {
+        store.BackUp(file);
+        return true;
+    });
+
+    public void Dispose()
+    {
+        store.Dispose();
+        gate.Dispose();
+    }
+}

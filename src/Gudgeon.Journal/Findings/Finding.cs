@@ -1,0 +1,53 @@
+namespace Gudgeon.Journal;
+
+/// <summary>
+/// Something that the book holds against the work. Its name is stable: the same on a page, in a command, in a test and in the docs.
+/// </summary>
+/// <param name="Name">One of <see cref="FindingNames"/>.</param>
+/// <param name="About">Id of the thing, or empty.</param>
+/// <param name="Where">The thing, as a person names it.</param>
+/// <param name="Met">What stands there.</param>
+/// <param name="Do">What to do about it.</param>
+public sealed record Finding(string Name, string About, string Where, string Met, string Do)
+{
+    public override string ToString() => $"{Name}: {Where}: {Met}. {Do}.";
+}
+
+/// <summary>The names of findings, each with what it means. Docs and the command <c>check</c> list these.</summary>
+public static class FindingNames
+{
+    public const string CountShort = "count-short";
+    public const string NotCounted = "not-counted";
+    public const string FastenersUnplaced = "fasteners-unplaced";
+    public const string PartUnplaced = "part-unplaced";
+    public const string HalfUndone = "half-undone";
+    public const string LineUntagged = "line-untagged";
+    public const string QuestionOpen = "question-open";
+    public const string OutOfOrder = "out-of-order";
+    public const string EntryUnreadable = "entry-unreadable";
+    public const string PartOff = "part-off";
+    public const string PartAway = "part-away";
+    public const string PartScrapped = "part-scrapped";
+    public const string JointOpen = "joint-open";
+    public const string LineParted = "line-parted";
+    public const string CapIn = "cap-in";
+
+    public static IReadOnlyDictionary<string, string> Meanings { get; } = new SortedDictionary<string, string>(StringComparer.Ordinal)
+    {
+        [CountShort] = "a joint has fewer fasteners than it needs: lost, broken or never accounted for",
+        [NotCounted] = "a joint was undone and nobody said how many fasteners came out",
+        [FastenersUnplaced] = "fasteners are out and nobody said where they went",
+        [PartUnplaced] = "a part is off and nobody said where it went",
+        [HalfUndone] = "some fasteners of a joint are out and some are in",
+        [LineUntagged] = "a line was parted without a tag",
+        [QuestionOpen] = "something was said that the book could not settle",
+        [OutOfOrder] = "a part went on before another that must be on first",
+        [EntryUnreadable] = "an entry of the journal cannot be read by this program, or cannot stand",
+        [PartOff] = "a part is off",
+        [PartAway] = "a part is away at a shop",
+        [PartScrapped] = "a part was scrapped and no new one is on",
+        [JointOpen] = "a joint is not done: its count is not back",
+        [LineParted] = "a line is not joined",
+        [CapIn] = "a cap or plug is still in a port",
+    };
+}
