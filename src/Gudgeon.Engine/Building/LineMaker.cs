@@ -1,7 +1,13 @@
 namespace Gudgeon.Engine.Building;
 
 /// <summary>A line and its place, while the access rules are tied to it.</summary>
-internal sealed record MadeLine(Line Line, Place Place);
+/// <param name="Of">The part that it is one for each of, or null.</param>
+internal sealed record MadeLine(Line Line, Place Place, Part? Of)
+{
+    /// <summary>Whether the line bears on something of a kind at a place: of two turbochargers, each has its own pipes.</summary>
+    public bool Meets(string target, string kind, Place place) =>
+        Of is { } of && of.Kind == kind ? of.Id == target : Place.Meets(place);
+}
 
 /// <summary>Makes the lines: each row of the table whose two ends exist, once for each of its places.</summary>
 internal static class LineMaker
@@ -11,31 +17,42 @@ internal static class LineMaker
 
     private static IEnumerable<MadeLine> OfRow(Row row, EngineAnswers answers, Places places, Ties ties)
     {
-        var guess = Formula.Count(row["count"], answers.AllFigures);
-        foreach (var place in PartMaker.Spread(places.Over(row["per"]), guess.Fewest, []))
+        var kind = row["id"];
+        foreach (var (place, of) in Over(row, answers, places, ties))
         {
-            if (End(row["from"], place, ties) is not { } from || End(row["to"], place, ties) is not { } to)
+            if (End(row["from"], place, of, ties) is not { } from || End(row["to"], place, of, ties) is not { } to)
                 continue;
-
-            var kind = row["id"];
+            var passage = kind.StartsWith("g-", StringComparison.Ordinal);
             var name = string.Join(' ', new[] { place.Before, row["name"], place.Behind }.Where(s => s.Length > 0));
-            yield return new MadeLine(
-                new Line($"{kind}.{string.Join('.', place.Index)}", kind, name, from, to, Circuits[row["circuit"]])
-                {
-                    IsPassage = kind.StartsWith("g-", StringComparison.Ordinal),
-                    RunsOut = row.Text("spills"),
-                },
-                place);
+            var line = new Line($"{kind}.{string.Join('.', place.Index)}", kind, name, from, to, Circuits[row["circuit"]])
+            {
+                IsPassage = passage,
+                RunsOut = row.Text("spills"),
+            };
+            yield return new MadeLine(line, place, of);
         }
     }
 
-    private static Port? End(string list, Place place, Ties ties)
+    private static IEnumerable<(Place Place, Part? Of)> Over(Row row, EngineAnswers answers, Places places, Ties ties)
+    {
+        var per = row["per"];
+        if (per.StartsWith("of:", StringComparison.Ordinal))
+            return ties.All(per[3..]).Select(m => (m.Place, (Part?)m.Part));
+        var count = Formula.Count(row["count"], answers.AllFigures).Fewest;
+        return PartMaker.Spread(places.Over(per), count, []).Select(place => (place, (Part?)null));
+    }
+
+    private static Port? End(string list, Place place, Part? of, Ties ties)
     {
         foreach (var end in list.Split(','))
         {
             var (part, port) = end.Split('.') is [var p, var q] ? (p, q) : throw new FormatException($"'{end}' is not part.port");
             if (part == "ext")
                 return new Port(part, port);
+            if (of is not null && part == of.Kind)
+                return new Port(of.Id, port);
+            if (part.Split(':') is [var kind, var number])
+                return ties.All(kind).Where(m => m.Part.Id == $"{kind}.{number}").Select(m => new Port(m.Part.Id, port)).FirstOrDefault();
             if (ties.First([part], place) is [var found, ..])
                 return new Port(found.Part.Id, port);
         }

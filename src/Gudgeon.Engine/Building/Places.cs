@@ -29,7 +29,7 @@ internal sealed class Places
         "cam" => [.. Count(cams).Select(Cam)],
         "loop" => [.. Whole("loops") == b ? Count(b).Select(Bank) : [new Place { Index = [1] }]],
         "phaser" => [.. Phasers()],
-        "half" => [.. Count(2).Select(i => new Place { Half = i, Bank = answers["layout"] == "flat" ? i : null, Index = [i], Behind = $"{i}" })],
+        "half" => [.. Count(2).Select(CaseHalf)],
         _ => throw new FormatException($"no place scheme '{scheme}'"),
     };
 
@@ -80,6 +80,11 @@ internal sealed class Places
         Before = b == 1 ? "" : BankName(i),
         Behind = b == 1 || BankName(i).Length > 0 ? "" : $"{i}",
     };
+
+    /// <summary>A flat engine parts between its banks; of any other the halves are only numbered.</summary>
+    private Place CaseHalf(int i) => answers["layout"] == "flat"
+        ? Bank(i) with { Half = i, Head = null }
+        : new Place { Half = i, Index = [i], Behind = $"{i}" };
 
     private Place Head(int i)
     {
