@@ -9,6 +9,7 @@ public static class SumCatalogue
         .. Quantities.QuantitySums.List,
         .. Fasteners.FastenerSums.List,
         .. Statistics.StatisticsSums.List,
+        .. Motion.MotionSums.List,
     ];
 }
 
