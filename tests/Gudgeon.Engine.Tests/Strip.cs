@@ -37,4 +37,21 @@ internal static class Strip
         var stuck = model.Parts.Keys.Concat(model.Operations.Keys).Where(id => !order.Contains(id));
         return string.Join("\n", stuck.Select(id => $"{id} waits for {string.Join(", ", model.Access[id].First.Select(n => n.Id).Where(n => !order.Contains(n)))} / {string.Join(" & ", model.Access[id].Choices.Select(c => string.Join(" or ", c.Sets.Select(s => string.Join("+", s)))))}"));
     }
+
+    /// <summary>Every part that must be off before this one, whatever is chosen.</summary>
+    public static IReadOnlySet<string> Before(EngineModel model, string target)
+    {
+        var found = new HashSet<string>();
+        var open = new Stack<string>([target]);
+        while (open.TryPop(out var at))
+        {
+            if (!model.Access.TryGetValue(at, out var rule))
+                continue;
+            foreach (var need in rule.First.Where(n => n.Sort is NeedSort.PartOff or NeedSort.Operation && found.Add(n.Id)))
+                open.Push(need.Id);
+        }
+
+        found.RemoveWhere(id => id.StartsWith("op:", StringComparison.Ordinal));
+        return found;
+    }
 }
