@@ -34,7 +34,7 @@ public sealed record Question(string Id, string Name, QuestionKind Kind, string 
     internal string FixedDefault { get; init; } = "";
 
     /// <summary>What can be answered, for a message.</summary>
-    internal string Expects => Kind switch
+    public string Expects => Kind switch
     {
         QuestionKind.One => $"one of {OptionIds}",
         QuestionKind.Many => $"any of {OptionIds}, with commas between",

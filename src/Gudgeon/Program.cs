@@ -1,5 +1,1 @@
-using Gudgeon.Host;
-
-var app = GudgeonHost.Build(new HostOptions("books"));
-app.Lifetime.ApplicationStarted.Register(() => Console.WriteLine($"The workshop is open at {string.Join(" and ", app.Urls)}"));
-app.Run();
+return Gudgeon.Commands.CommandLine.Run(args, Console.Out, Console.Error, TimeProvider.System);

@@ -159,6 +159,18 @@ public class BookTests
         Directory.Delete(folder, true);
     }
 
+    [Fact]
+    public void Export_holds_only_what_the_entry_was_given()
+    {
+        using var book = new TestBook();
+        book.Good(new TakeOff("own.starter", [new OutLot(3, "M10x60", "bolt", "own holes")], "bench"));
+        var last = Encoding.UTF8.GetString(Export(book.Book)).Split('\n')[^3];
+        Assert.EndsWith(
+            "\"entry\":{\"kind\":\"fasteners-out\",\"joint\":\"j-own.starter\",\"lots\":[{\"count\":3,\"size\":\"M10x60\",\"fastener\":\"bolt\",\"to\":\"own holes\",\"fate\":\"Kept\"}],\"all\":true}}",
+            last,
+            StringComparison.Ordinal);
+    }
+
     private static byte[] Export(Book book)
     {
         using var memory = new MemoryStream();

@@ -10,7 +10,7 @@ public class StripTests
         Assert.Equal(Spot.Riding, book.Bench.Part("own.rail").Where.Spot);
         Assert.Equal("own.manifold", book.Bench.Part("own.injector").Where.Name);
         Assert.Equal(
-            ["inlet manifold joint: 4 M8x35 stud in their own holes out", "inlet manifold off with fuel rail and injector still on it; it is in top shelf"],
+            ["inlet manifold joint: 4 M8x35 stud in their own holes out", "inlet manifold off with fuel rail and injector still on it; it is on the top shelf"],
             reply.Entries.Select(r => r.Entry.Words(book.Bench)));
     }
 
@@ -23,7 +23,7 @@ public class StripTests
         Assert.Equal(new Whereabouts(Spot.Place, "tub"), book.Bench.Part("own.rail").Where);
         Assert.Equal(Whereabouts.Riding("own.rail"), book.Bench.Part("own.injector").Where);
         Assert.Equal(new Whereabouts(Spot.Place, "shelf"), book.Bench.Part("own.manifold").Where);
-        Assert.Equal("fuel rail off the inlet manifold with injector still on it; it is in tub", reply.Entries[1].Entry.Words(book.Bench));
+        Assert.Equal("fuel rail off the inlet manifold with injector still on it; it is in the tub", reply.Entries[1].Entry.Words(book.Bench));
     }
 
     [Fact]

@@ -76,13 +76,25 @@ public readonly record struct Whereabouts(Spot Spot, string Name = "")
     /// <summary>Whether a fastener there can go back into its joint.</summary>
     public bool IsAtHand => Spot is Spot.OwnHoles or Spot.Place or Spot.Unplaced or Spot.Shop;
 
+    private static readonly string[] surfaces = ["shelf", "bench", "floor", "wall", "hook", "stand", "rack", "table", "pallet", "board", "windowsill"];
+
+    /// <summary><c>in bag 12</c>, <c>on the top shelf</c>.</summary>
+    private static string PlaceWords(string name)
+    {
+        var words = name.Split(' ');
+        var lead = surfaces.Any(s => words.Contains(s)) ? "on" : "in";
+        var isNumbered = words[^1].Length == 1 || char.IsAsciiDigit(words[^1][0]) || words[^1].StartsWith('"');
+        var isNamed = words[0] is "the" or "my" or "a" or "his" or "her" or "their" or "in" or "on" or "under" or "behind" or "at";
+        return isNamed ? (words[0] is "in" or "on" or "under" or "behind" or "at" ? name : $"{lead} {name}") : isNumbered ? $"{lead} {name}" : $"{lead} the {name}";
+    }
+
     /// <summary>In the book's words, after "is": <c>in bag 12</c>.</summary>
     public string Words(Func<string, string> nameOfPart) => Spot switch
     {
         Spot.Engine => "on the engine",
         Spot.OwnHoles => "in their own holes",
         Spot.Riding => $"still on the {nameOfPart(Name)}",
-        Spot.Place => $"in {Name}",
+        Spot.Place => PlaceWords(Name),
         Spot.Unplaced => "somewhere not said",
         Spot.Shop => $"away at {Name}",
         Spot.Lost => "lost",

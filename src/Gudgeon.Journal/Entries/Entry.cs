@@ -11,8 +11,7 @@ namespace Gudgeon.Journal;
 public abstract partial record Entry
 {
     /// <summary>What the entry is about: ids of parts, joints, lines, characteristics.</summary>
-    [JsonIgnore]
-    public abstract IEnumerable<string> About { get; }
+    public abstract IEnumerable<string> About();
 
     /// <summary>Why this cannot have happened as things stand, or null.</summary>
     public abstract Refusal? Check(Bench bench);

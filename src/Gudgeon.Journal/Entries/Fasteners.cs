@@ -45,7 +45,7 @@ public sealed record FastenersOut(string Joint, IReadOnlyList<OutLot> Lots, bool
 {
     private static bool IsThere(Lot lot) => lot.Where.Spot is Spot.Engine or Spot.Unplaced;
 
-    public override IEnumerable<string> About => [Joint];
+    public override IEnumerable<string> About() => [Joint];
 
     public override Refusal? Check(Bench bench)
     {
@@ -108,7 +108,7 @@ public sealed record FastenersOut(string Joint, IReadOnlyList<OutLot> Lots, bool
 /// <param name="How">Torque, angle, wrench, as said.</param>
 public sealed record FastenersIn(string Joint, int Count, int Fresh = 0, bool All = false, string How = "") : Entry
 {
-    public override IEnumerable<string> About => [Joint];
+    public override IEnumerable<string> About() => [Joint];
 
     public override Refusal? Check(Bench bench)
     {
@@ -197,7 +197,7 @@ public sealed record FastenersIn(string Joint, int Count, int Fresh = 0, bool Al
 /// <param name="Count">How many; null for all that are out.</param>
 public sealed record FastenersPut(string Joint, string To, int? Count = null) : Entry
 {
-    public override IEnumerable<string> About => [Joint];
+    public override IEnumerable<string> About() => [Joint];
 
     public override Refusal? Check(Bench bench)
     {
@@ -231,7 +231,7 @@ public sealed record FastenersFound(string Joint, int Count, string? To = null) 
 {
     private static bool IsGone(Lot lot) => lot.Where.Spot is Spot.Lost or Spot.Unaccounted;
 
-    public override IEnumerable<string> About => [Joint];
+    public override IEnumerable<string> About() => [Joint];
 
     public override Refusal? Check(Bench bench)
     {
@@ -255,7 +255,7 @@ public sealed record FastenersFound(string Joint, int Count, string? To = null) 
 /// <summary>The fasteners of a joint were counted, or a count was put right.</summary>
 public sealed record FastenersCounted(string Joint, int Count, string Size = "", string Fastener = "") : Entry
 {
-    public override IEnumerable<string> About => [Joint];
+    public override IEnumerable<string> About() => [Joint];
 
     public override Refusal? Check(Bench bench)
     {

@@ -16,7 +16,7 @@ public abstract partial record Entry;
 /// <param name="Caps">Ports that were capped at once.</param>
 public sealed record LineParted(string Line, string Tag = "", IReadOnlyList<string>? Caps = null) : Entry
 {
-    public override IEnumerable<string> About => [Line];
+    public override IEnumerable<string> About() => [Line];
 
     public override Refusal? Check(Bench bench)
     {
@@ -50,7 +50,7 @@ public sealed record LineParted(string Line, string Tag = "", IReadOnlyList<stri
 /// <summary>A line is joined again at both ends. Its caps and plugs are out.</summary>
 public sealed record LineJoined(string Line) : Entry
 {
-    public override IEnumerable<string> About => [Line];
+    public override IEnumerable<string> About() => [Line];
 
     public override Refusal? Check(Bench bench)
     {
@@ -81,7 +81,7 @@ public sealed record LineJoined(string Line) : Entry
 /// <summary>A parted line got a tag.</summary>
 public sealed record LineTagged(string Line, string Tag) : Entry
 {
-    public override IEnumerable<string> About => [Line];
+    public override IEnumerable<string> About() => [Line];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchLine(Line)
         ?? (string.IsNullOrWhiteSpace(Tag) ? new Refusal(bench.NameOf(Line), "an empty tag", "what is written on both halves", "Write the tag") : null);
@@ -94,7 +94,7 @@ public sealed record LineTagged(string Line, string Tag) : Entry
 /// <summary>A cap or plug went into an open port. It must come out again.</summary>
 public sealed record PortCapped(string Line, string Port) : Entry
 {
-    public override IEnumerable<string> About => [Line];
+    public override IEnumerable<string> About() => [Line];
 
     public override Refusal? Check(Bench bench)
     {
@@ -120,7 +120,7 @@ public sealed record PortCapped(string Line, string Port) : Entry
 /// <summary>A cap or plug came out of a port.</summary>
 public sealed record PortOpened(string Line, string Port) : Entry
 {
-    public override IEnumerable<string> About => [Line];
+    public override IEnumerable<string> About() => [Line];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchLine(Line)
         ?? (bench.Line(Line).Caps.Contains(Port) ? null : new Refusal(Port, "no cap in it", "a port with a cap in", "Look at the tag on the hose"));

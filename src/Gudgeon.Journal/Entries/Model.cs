@@ -19,7 +19,7 @@ public abstract partial record Entry;
 /// <summary>A book was started: its name and what the owner answered. No answers: the engine grows as it is stripped.</summary>
 public sealed record BookStarted(string Title, IReadOnlyDictionary<string, string> Answers) : Entry
 {
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) =>
         bench.IsStarted ? new Refusal("book", "it was started already", "one start", "Start another book beside it")
@@ -48,7 +48,7 @@ public sealed record BookStarted(string Title, IReadOnlyDictionary<string, strin
 /// <param name="Count">Fasteners that hold it; null when nobody counted, 0 for none.</param>
 public sealed record PartAdded(string Part, string Name, string? FixedTo = null, int? Count = null, string Size = "", string Fastener = "bolt") : Entry
 {
-    public override IEnumerable<string> About => [Part];
+    public override IEnumerable<string> About() => [Part];
 
     public override Refusal? Check(Bench bench) =>
         string.IsNullOrWhiteSpace(Name) ? new Refusal("part", "no name", "a name for it", "Call it what you like: the brass thing with two pipes")
@@ -86,7 +86,7 @@ public sealed record PartAdded(string Part, string Name, string? FixedTo = null,
 /// <summary>This engine does not have that part. What hangs on it is not there either.</summary>
 public sealed record PartAbsent(string Part) : Entry
 {
-    public override IEnumerable<string> About => [Part];
+    public override IEnumerable<string> About() => [Part];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchPart(Part)
         ?? (bench.Part(Part).IsOn ? null : new Refusal(bench.NameOf(Part), $"it is {bench.Part(Part).Where.Words(bench.NameOf)}", "a part that nobody has touched", "Strike out the entry that took it off"));
@@ -109,7 +109,7 @@ public sealed record PartAbsent(string Part) : Entry
 /// <summary>The owner calls a part something else.</summary>
 public sealed record PartNamed(string Part, string Name) : Entry
 {
-    public override IEnumerable<string> About => [Part];
+    public override IEnumerable<string> About() => [Part];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchPart(Part)
         ?? (string.IsNullOrWhiteSpace(Name) ? new Refusal(bench.NameOf(Part), "an empty name", "a name", "Say what you call it") : null);
@@ -124,7 +124,7 @@ public sealed record PartNamed(string Part, string Name) : Entry
 /// <param name="From">Part id, or <c>ext</c> for the vehicle.</param>
 public sealed record LineAdded(string Line, string Name, Circuit Circuit, string From, string To) : Entry
 {
-    public override IEnumerable<string> About => [Line];
+    public override IEnumerable<string> About() => [Line];
 
     public override Refusal? Check(Bench bench) =>
         string.IsNullOrWhiteSpace(Name) ? new Refusal("line", "no name", "a name for it", "Call it what you like")
@@ -140,7 +140,7 @@ public sealed record LineAdded(string Line, string Name, Circuit Circuit, string
 /// <summary>This engine does not have that line.</summary>
 public sealed record LineAbsent(string Line) : Entry
 {
-    public override IEnumerable<string> About => [Line];
+    public override IEnumerable<string> About() => [Line];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchLine(Line);
 
@@ -154,7 +154,7 @@ public sealed record LineAbsent(string Line) : Entry
 /// <param name="Needs">What had to be off or parted first: all of it.</param>
 public sealed record AccessLearned(string Target, IReadOnlyList<string> Needs, string Why = "") : Entry
 {
-    public override IEnumerable<string> About => Needs.Prepend(Target);
+    public override IEnumerable<string> About() => Needs.Prepend(Target);
 
     public override Refusal? Check(Bench bench)
     {
@@ -176,7 +176,7 @@ public sealed record AccessLearned(string Target, IReadOnlyList<string> Needs, s
 /// <summary>The owner answered a question of the tables.</summary>
 public sealed record FactAnswered(string Fact, bool Yes) : Entry
 {
-    public override IEnumerable<string> About => [Fact];
+    public override IEnumerable<string> About() => [Fact];
 
     public override Refusal? Check(Bench bench) => bench.Engine.Facts.ContainsKey(Fact)
         ? null
@@ -190,7 +190,7 @@ public sealed record FactAnswered(string Fact, bool Yes) : Entry
 /// <summary>Something was done to the whole engine: oil drained, engine out.</summary>
 public sealed record OperationDone(string Operation, string Note = "") : Entry
 {
-    public override IEnumerable<string> About => [Operation];
+    public override IEnumerable<string> About() => [Operation];
 
     public override Refusal? Check(Bench bench) =>
         !bench.Engine.Operations.ContainsKey(Operation) ? new Refusal("operation", $"\"{Operation}\"", "an operation of this engine", "Look at its name")
@@ -205,7 +205,7 @@ public sealed record OperationDone(string Operation, string Note = "") : Entry
 /// <summary>It was done the other way round: oil filled, engine in.</summary>
 public sealed record OperationUndone(string Operation, string Note = "") : Entry
 {
-    public override IEnumerable<string> About => [Operation];
+    public override IEnumerable<string> About() => [Operation];
 
     public override Refusal? Check(Bench bench) =>
         !bench.Engine.Operations.ContainsKey(Operation) ? new Refusal("operation", $"\"{Operation}\"", "an operation of this engine", "Look at its name")

@@ -15,7 +15,7 @@ public abstract partial record Entry;
 /// <param name="Unused">Words that no entry of the act used.</param>
 public sealed record Said(string Text, string Unused = "") : Entry
 {
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) =>
         string.IsNullOrWhiteSpace(Text) ? new Refusal("line", "nothing", "a few words", "Say what you did") : null;
@@ -34,7 +34,7 @@ public sealed record Noted(string? What, string Mark, string Text) : Entry
 {
     public static readonly IReadOnlyList<string> Marks = ["damaged", "missing", "odd", "marked", "found", "to buy", "left on", "planned", "note"];
 
-    public override IEnumerable<string> About => What is null ? [] : [What];
+    public override IEnumerable<string> About() => What is null ? [] : [What];
 
     public override Refusal? Check(Bench bench) =>
         !Marks.Contains(Mark) ? new Refusal("note", $"\"{Mark}\"", string.Join(", ", Marks), "Choose one of these")
@@ -52,7 +52,7 @@ public sealed record Noted(string? What, string Mark, string Text) : Entry
 /// <param name="Why">Why it is open: read two ways, not understood, a question of the owner's.</param>
 public sealed record Asked(string Text, string Why, string? What = null) : Entry
 {
-    public override IEnumerable<string> About => What is null ? [] : [What];
+    public override IEnumerable<string> About() => What is null ? [] : [What];
 
     public override Refusal? Check(Bench bench) =>
         string.IsNullOrWhiteSpace(Text) ? new Refusal("question", "nothing", "the words", "Say what is open") : null;
@@ -65,7 +65,7 @@ public sealed record Asked(string Text, string Why, string? What = null) : Entry
 /// <summary>An open question got its answer.</summary>
 public sealed record Settled(long Question, string Answer) : Entry
 {
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) => bench.OpenQuestions.ContainsKey(Question)
         ? null
@@ -81,7 +81,7 @@ public sealed record Settled(long Question, string Answer) : Entry
 /// <param name="Over">True when the wait is over.</param>
 public sealed record Waiting(string For, DateTimeOffset? Until = null, string? What = null, bool Over = false) : Entry
 {
-    public override IEnumerable<string> About => What is null ? [] : [What];
+    public override IEnumerable<string> About() => What is null ? [] : [What];
 
     public override Refusal? Check(Bench bench) =>
         string.IsNullOrWhiteSpace(For) ? new Refusal("waiting", "nothing", "what you wait for", "Say what it is")
@@ -108,7 +108,7 @@ public sealed record Waiting(string For, DateTimeOffset? Until = null, string? W
 /// <summary>An earlier entry does not count. It stays in the journal.</summary>
 public sealed record Struck(long Entry, string Why = "") : Entry
 {
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     // Whether the rest of the book stands without it can only be seen by folding again: the book does that.
     public override Refusal? Check(Bench bench) => null;

@@ -18,7 +18,7 @@ public abstract partial record Entry;
 /// <param name="From">The unit that it was split from on the bench; null when it came off the engine.</param>
 public sealed record PartOff(string Part, IReadOnlyList<string> With, string? To = null, string? From = null) : Entry
 {
-    public override IEnumerable<string> About => With.Prepend(Part);
+    public override IEnumerable<string> About() => With.Prepend(Part);
 
     public override Refusal? Check(Bench bench) =>
         bench.NoSuchPart(Part)
@@ -43,7 +43,7 @@ public sealed record PartOff(string Part, IReadOnlyList<string> With, string? To
 /// <summary>A part is back where it is carried, with what rides on it. Its joints are told by their fasteners.</summary>
 public sealed record PartOn(string Part) : Entry
 {
-    public override IEnumerable<string> About => [Part];
+    public override IEnumerable<string> About() => [Part];
 
     public override Refusal? Check(Bench bench)
     {
@@ -71,7 +71,7 @@ public sealed record PartOn(string Part) : Entry
 /// <summary>A part that is off was put somewhere.</summary>
 public sealed record PartPut(string Part, string To) : Entry
 {
-    public override IEnumerable<string> About => [Part];
+    public override IEnumerable<string> About() => [Part];
 
     public override Refusal? Check(Bench bench) =>
         bench.NoSuchPart(Part) ?? bench.NotAtHand(Part) ?? bench.NoPlaceForPart(Part, To)
@@ -86,7 +86,7 @@ public sealed record PartPut(string Part, string To) : Entry
 /// <param name="Due">When it is promised, or null.</param>
 public sealed record PartSent(string Part, string Shop, string Work, DateTimeOffset? Due = null) : Entry
 {
-    public override IEnumerable<string> About => [Part];
+    public override IEnumerable<string> About() => [Part];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchPart(Part) ?? bench.NotAtHand(Part)
         ?? (string.IsNullOrWhiteSpace(Shop) ? new Refusal(bench.NameOf(Part), "no shop", "the name of where it went", "Say where you sent it") : null);
@@ -104,7 +104,7 @@ public sealed record PartSent(string Part, string Shop, string Work, DateTimeOff
 /// <summary>A part came back from a shop; what was done to it is measured before it counts.</summary>
 public sealed record PartReturned(string Part, string Shop, string? To = null) : Entry
 {
-    public override IEnumerable<string> About => [Part];
+    public override IEnumerable<string> About() => [Part];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchPart(Part) ?? bench.NoPlaceForPart(Part, To)
         ?? (bench.Part(Part).Where.Spot == Spot.Shop ? null : new Refusal(bench.NameOf(Part), $"it is {bench.Part(Part).Where.Words(bench.NameOf)}", "a part that is away at a shop", "Say where it is now instead"));
@@ -122,7 +122,7 @@ public sealed record PartReturned(string Part, string Shop, string? To = null) :
 /// <summary>A part will not be used again.</summary>
 public sealed record PartScrapped(string Part, string Why) : Entry
 {
-    public override IEnumerable<string> About => [Part];
+    public override IEnumerable<string> About() => [Part];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchPart(Part)
         ?? (bench.Part(Part).IsRiding ? new Refusal(bench.NameOf(Part), $"it is {bench.Part(Part).Where.Words(bench.NameOf)}", "a part that is off by itself", "Split it off first") : bench.NotAtHand(Part));
@@ -135,7 +135,7 @@ public sealed record PartScrapped(string Part, string Why) : Entry
 /// <summary>A new part is at hand in place of the old one.</summary>
 public sealed record PartRenewed(string Part, string? To = null) : Entry
 {
-    public override IEnumerable<string> About => [Part];
+    public override IEnumerable<string> About() => [Part];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchPart(Part) ?? bench.NoPlaceForPart(Part, To)
         ?? (bench.Part(Part).Where.Spot is Spot.Scrap ? null : bench.NotAtHand(Part));
