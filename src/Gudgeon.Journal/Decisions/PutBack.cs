@@ -7,7 +7,8 @@ namespace Gudgeon.Journal;
 /// <param name="Fresh">How many of them are new.</param>
 /// <param name="All">False when some are still to come.</param>
 /// <param name="How">Torque, angle, wrench, as said.</param>
-public sealed record PutBack(string Part, int? Fasteners = null, int Fresh = 0, bool All = true, string How = "") : Request
+/// <param name="Override">Why a gate is closed over its findings; null to let the gate refuse.</param>
+public sealed record PutBack(string Part, int? Fasteners = null, int Fresh = 0, bool All = true, string How = "", string? Override = null) : Request
 {
     public override Outcome<IReadOnlyList<Entry>> Decide(Bench bench)
     {
@@ -21,6 +22,17 @@ public sealed record PutBack(string Part, int? Fasteners = null, int Fresh = 0, 
         var joint = bench.Engine.JointsOf(Part).FirstOrDefault(id => bench.Joint(id).IsOpen) ?? bench.Engine.JointsOf(Part).FirstOrDefault();
         if (state.IsOff || Fasteners is null || joint is null)
         {
+            if (bench.GateClosedBy(Part) is { } gate)
+            {
+                var (closed, refusals) = GateDecision.Close(bench, gate, Part, Override);
+                if (closed is null)
+                {
+                    return Outcome.Refused<IReadOnlyList<Entry>>(refusals);
+                }
+
+                entries.Add(closed);
+            }
+
             entries.Add(new PartOn(Part));
         }
 

@@ -6,7 +6,7 @@ namespace Gudgeon.Journal;
 public static class BenchFindings
 {
     /// <summary>Slices of the bench add their own findings here, each a function of the bench alone.</summary>
-    private static readonly List<Func<Bench, IEnumerable<Finding>>> sources = [Joints, Parts, Lines, Questions];
+    private static readonly List<Func<Bench, IEnumerable<Finding>>> sources = [Joints, Parts, Lines, Questions, Overrides];
 
     public static IReadOnlyList<Finding> Of(Bench bench) => [.. sources.SelectMany(source => source(bench))];
 
@@ -66,4 +66,9 @@ public static class BenchFindings
         from question in bench.OpenQuestions.Values
         let asked = (Asked)question.Entry
         select new Finding(FindingNames.QuestionOpen, asked.What ?? "", $"entry {question.Number}", $"\"{asked.Text}\": {asked.Why}", "Answer it");
+
+    private static IEnumerable<Finding> Overrides(Bench bench) =>
+        from recorded in bench.Overrides
+        let entry = (GateOverridden)recorded.Entry
+        select new Finding(FindingNames.GateOverridden, entry.Gate, bench.Gate(entry.Gate)?.Name ?? entry.Gate, $"closed all the same, because {entry.Reason}", $"It stands in the book, entry {recorded.Number}: look at it again before the first start");
 }

@@ -31,6 +31,9 @@ public static class FindingNames
     public const string JointOpen = "joint-open";
     public const string LineParted = "line-parted";
     public const string CapIn = "cap-in";
+    public const string BagFull = "bag-full";
+    public const string LookOpen = "look-open";
+    public const string GateOverridden = "gate-overridden";
 
     public static IReadOnlyDictionary<string, string> Meanings { get; } = new SortedDictionary<string, string>(StringComparer.Ordinal)
     {
@@ -49,5 +52,8 @@ public static class FindingNames
         [JointOpen] = "a joint is not done: its count is not back",
         [LineParted] = "a line is not joined",
         [CapIn] = "a cap or plug is still in a port",
+        [BagFull] = "fasteners from inside are still out when it is to be closed",
+        [LookOpen] = "a gate asks for a look that nobody has said yes to",
+        [GateOverridden] = "a gate was closed over its findings",
     };
 }

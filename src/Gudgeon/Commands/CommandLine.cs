@@ -17,6 +17,7 @@ public sealed class CommandLine
         StripCommands.Add,
         AccountCommands.Add,
         CheckCommand.Add,
+        GateCommand.Add,
         JournalCommands.Add,
         ServeCommand.Add,
     ];

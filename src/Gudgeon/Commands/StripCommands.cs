@@ -22,6 +22,8 @@ public static class StripCommands
 
     private static Argument<string[]> Words(string what) => new("name") { Description = what, Arity = ArgumentArity.OneOrMore };
 
+    private static Option<string?> Override() => new("--override") { Description = "Close a gate over its findings, and why; it stands in the book for ever", HelpName = "REASON" };
+
     private static Option<string?> At() => new("--at") { Description = "When the work was done, as 2026-01-31 19:40; else now", HelpName = "TIME" };
 
     private static Command Off(CommandLine line)
@@ -53,13 +55,14 @@ public static class StripCommands
         var fresh = new Option<int>("--new") { Description = "How many of them are new", HelpName = "N" };
         var how = new Option<string?>("--how") { Description = "Torque, angle, wrench, as you would write it", HelpName = "TEXT" };
         var some = new Option<bool>("--some") { Description = "Some fasteners are still to come" };
+        var over = Override();
         var at = At();
-        var command = new Command("fitted", "Records a part as back on, its fasteners as in, or a line as joined. Example: gudgeon fitted thermostat --fasteners 2") { name, count, fresh, how, some, at };
+        var command = new Command("fitted", "Records a part as back on, its fasteners as in, or a line as joined. Example: gudgeon fitted thermostat --fasteners 2") { name, count, fresh, how, some, over, at };
         line.OnBook(command, (parsed, book) =>
         {
             var words = string.Join(' ', parsed.GetRequiredValue(name));
             var request = book.Read(bench => Naming.Part(bench, words) is { Ok: true } part
-                ? Outcome.Of<Request>(new PutBack(part.Value, parsed.GetValue(count), parsed.GetValue(fresh), !parsed.GetValue(some), parsed.GetValue(how) ?? ""))
+                ? Outcome.Of<Request>(new PutBack(part.Value, parsed.GetValue(count), parsed.GetValue(fresh), !parsed.GetValue(some), parsed.GetValue(how) ?? "", parsed.GetValue(over)))
                 : Naming.Line(bench, words) is { Ok: true } joined
                 ? Outcome.Of<Request>(new Tell(new LineJoined(joined.Value)))
                 : Outcome.Refused<Request>(Naming.Part(bench, words).Refusals));
@@ -110,14 +113,15 @@ public static class StripCommands
         var name = Words("The operation");
         var undo = new Option<bool>("--back") { Description = "It was done the other way round: filled, refitted" };
         var note = new Option<string?>("--note") { Description = "Amount, look, anything", HelpName = "TEXT" };
+        var over = Override();
         var at = At();
-        var command = new Command("done", "Records something done to the whole engine. Example: gudgeon done drain the oil --note \"4.2 l\"") { name, undo, note, at };
+        var command = new Command("done", "Records something done to the whole engine. Example: gudgeon done drain the oil --note \"4.2 l\"") { name, undo, note, over, at };
         line.OnBook(command, (parsed, book) =>
         {
             var words = string.Join(' ', parsed.GetRequiredValue(name));
-            var request = book.Read(bench => Naming.Operation(bench, words).Then(id => Outcome.Of<Request>(new Tell(parsed.GetValue(undo)
-                ? new OperationUndone(id, parsed.GetValue(note) ?? "")
-                : new OperationDone(id, parsed.GetValue(note) ?? "")))));
+            var request = book.Read(bench => Naming.Operation(bench, words).Then(id => Outcome.Of<Request>(parsed.GetValue(undo)
+                ? new UndoOperation(id, parsed.GetValue(note) ?? "", parsed.GetValue(over))
+                : new Tell(new OperationDone(id, parsed.GetValue(note) ?? "")))));
             return Submit(line, parsed, book, request, parsed.GetValue(at));
         });
         return command;

@@ -1,0 +1,72 @@
+using Gudgeon.Engine;
+
+namespace Gudgeon.Journal;
+
+/// <summary>One thing that keeps a gate open.</summary>
+/// <param name="IsFirm">True where no override helps.</param>
+public sealed record GateFinding(Finding Finding, bool IsFirm);
+
+/// <summary>What must be true before a point of no easy return, and is not.</summary>
+public static class GateCheck
+{
+    /// <summary>Readings that a gate asks for: the subject that keeps readings answers here.</summary>
+    private static readonly List<Func<Bench, Gate, Part?, IEnumerable<Finding>>> readings = [];
+
+    /// <summary>The findings of a gate when this part (or operation) is about to close it.</summary>
+    public static IReadOnlyList<GateFinding> Of(Bench bench, Gate gate, string closing)
+    {
+        var closer = bench.Engine.Parts.GetValueOrDefault(closing);
+        var soft = Parts(bench, gate, closer)
+            .Concat(Plugs(bench, gate, closer))
+            .Concat(Bags(bench, gate, closer))
+            .Concat(Ports(bench, gate))
+            .Concat(readings.SelectMany(r => r(bench, gate, closer)))
+            .Concat(Looks(bench, gate, closing))
+            .Select(f => new GateFinding(f, false));
+        return [.. Joints(bench, gate, closer), .. soft];
+    }
+
+    /// <summary>What lies on another bank than the closing part is none of its business.</summary>
+    private static bool Concerns(Part part, Part? closer) =>
+        closer?.Bank is not { } bank || part.Bank is not { } other || bank == other;
+
+    private static IEnumerable<GateFinding> Joints(Bench bench, Gate gate, Part? closer) =>
+        from joint in bench.Engine.Joints.Values
+        let firm = gate.Firm.Contains(joint.Kind)
+        where (firm || gate.Final.Contains(joint.Kind)) && joint.Part != closer?.Id
+        where Concerns(bench.Engine.Parts[joint.Part], closer) && !bench.Part(joint.Part).IsAbsent
+        let state = bench.Joint(joint.Id)
+        where state.IsOpen
+        select new GateFinding(new(FindingNames.JointOpen, joint.Id, bench.NameOf(joint.Id), state.Required is { } n ? $"{state.In} of {n} fasteners in" : "not counted, not tight", "Tighten it, and say how many"), firm);
+
+    private static IEnumerable<Finding> Parts(Bench bench, Gate gate, Part? closer) =>
+        from part in bench.Engine.Parts.Values
+        where gate.Back.Contains(part.Kind) && part.Id != closer?.Id && Concerns(part, closer) && bench.Part(part.Id).IsOff
+        select new Finding(FindingNames.PartOff, part.Id, part.Name, bench.Part(part.Id).Where.Words(bench.NameOf), "Put it back first");
+
+    private static IEnumerable<Finding> Plugs(Bench bench, Gate gate, Part? closer) => !gate.Empty.Contains(Register.Plugs) ? [] :
+        from line in bench.Engine.Lines.Values
+        from cap in bench.Line(line.Id) is { IsAbsent: false } state ? state.Caps : []
+        let part = bench.Engine.Parts.GetValueOrDefault(cap[..cap.LastIndexOf('.')])
+        where part is null || Concerns(part, closer)
+        select new Finding(FindingNames.CapIn, line.Id, cap, "a cap or plug is in", "Take it out");
+
+    private static IEnumerable<Finding> Bags(Bench bench, Gate gate, Part? closer) => !gate.Empty.Contains(Register.Bags) ? [] :
+        from joint in bench.Engine.Joints.Values
+        where bench.IsTouched(joint.Id) && joint.Part != closer?.Id
+        let part = bench.Engine.Parts[joint.Part]
+        where (gate.Back.Contains(part.Kind) || gate.Final.Contains(joint.Kind)) && Concerns(part, closer)
+        let left = bench.Joint(joint.Id).AtHand
+        where left > 0
+        select new Finding(FindingNames.BagFull, joint.Id, bench.NameOf(joint.Id), $"{left} fasteners still out", "Fit them, or say that they are scrapped");
+
+    private static IEnumerable<Finding> Ports(Bench bench, Gate gate) => !gate.Empty.Contains(Register.Ports) ? [] :
+        from line in bench.Engine.Lines.Values
+        where bench.Line(line.Id) is { IsParted: true, IsAbsent: false }
+        select new Finding(FindingNames.LineParted, line.Id, line.Name, "parted", "Join it");
+
+    private static IEnumerable<Finding> Looks(Bench bench, Gate gate, string closing) =>
+        from look in gate.Looks
+        where !bench.HasLooked(gate, closing, look)
+        select new Finding(FindingNames.LookOpen, gate.Id, gate.Name, $"not yet looked: {look}", "Look, and tick it");
+}
