@@ -8,6 +8,7 @@ public static class SumCatalogue
     [
         .. Quantities.QuantitySums.List,
         .. Fasteners.FastenerSums.List,
+        .. Lifting.LiftingSums.List,
         .. Statistics.StatisticsSums.List,
         .. Motion.MotionSums.List,
     ];
