@@ -19,8 +19,11 @@ public enum OneUse
 /// <param name="FixedTo">What it is fixed to; the first is the part that carries it.</param>
 public sealed record Joint(string Id, string Kind, string Part, IReadOnlyList<string> FixedTo)
 {
-    /// <summary>bolt, stud, cap screw, union, banjo, clamp, clip, self (own thread); empty where nothing is counted (laid in, pressed, circlip).</summary>
+    /// <summary>bolt, stud, cap screw, union, banjo, clamp, clip, the usual one first; empty where nothing is counted.</summary>
     public IReadOnlyList<string> Fasteners { get; init; } = [];
+
+    /// <summary>How it holds where nothing is counted: press, loose (laid in), oring, circlip, self (screwed in by its own thread).</summary>
+    public string Fit { get; init; } = "";
 
     /// <summary>Fewest and most that the tables expect. Equal when the tables are sure.</summary>
     public (int Fewest, int Most) Guess { get; init; }

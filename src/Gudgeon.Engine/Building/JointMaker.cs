@@ -3,8 +3,11 @@ namespace Gudgeon.Engine.Building;
 /// <summary>Makes the joints: one for each part of a row, fixed to what is at its place.</summary>
 internal static class JointMaker
 {
-    /// <summary>Kinds of tie with nothing to count: pressed, laid in, pushed in with a seal ring, or a ring in a groove.</summary>
-    private static readonly string[] Uncounted = ["press", "loose", "oring", "circlip"];
+    /// <summary>
+    /// Ways to hold with nothing to count: pressed, laid in, pushed in with a seal ring, a ring in a groove, or screwed in by
+    /// its own thread (a spark plug is no fastener of itself).
+    /// </summary>
+    private static readonly string[] Uncounted = ["press", "loose", "oring", "circlip", "self"];
 
     public static IEnumerable<Joint> Make(AnatomyTables tables, EngineAnswers answers, Ties ties)
     {
@@ -37,13 +40,15 @@ internal static class JointMaker
 
     private static Joint Of(Row row, Made made, IReadOnlyList<string> joined, int ofKind, EngineAnswers answers)
     {
-        var fasteners = row.List("fasteners").Except(Uncounted).ToList();
+        var ways = row.List("fasteners");
+        var fasteners = Uncounted.Contains(ways[0]) ? [] : ways.Except(Uncounted).ToList();
         var count = fasteners.Count == 0
             ? default
             : Formula.Count(row["count"], new Dictionary<string, double>(answers.AllFigures) { ["a"] = ofKind });
         return new Joint($"{row["id"]}.{string.Join('.', made.Place.Index)}", row["id"], made.Part.Id, joined)
         {
             Fasteners = fasteners,
+            Fit = fasteners.Count == 0 ? ways[0] : "",
             Guess = (count.Fewest, count.Most),
             SizeGuess = row.Text("size"),
             Tightening = row.List("tight"),

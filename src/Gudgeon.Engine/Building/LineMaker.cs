@@ -22,11 +22,10 @@ internal static class LineMaker
         {
             if (End(row["from"], place, of, ties) is not { } from || End(row["to"], place, of, ties) is not { } to)
                 continue;
-            var passage = kind.StartsWith("g-", StringComparison.Ordinal);
             var name = string.Join(' ', new[] { place.Before, row["name"], place.Behind }.Where(s => s.Length > 0));
             var line = new Line($"{kind}.{string.Join('.', place.Index)}", kind, name, from, to, Circuits[row["circuit"]])
             {
-                IsPassage = passage,
+                IsPassage = row["opens"] == "with its joint",
                 RunsOut = row.Text("spills"),
             };
             yield return new MadeLine(line, place, of);
