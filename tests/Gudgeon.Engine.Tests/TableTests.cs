@@ -45,7 +45,7 @@ public class TableTests
                 var model = Anatomy.Build(EngineAnswers.Read(given).Value);
                 return TableCheck.Faults(model).Count == 0 && Strip.Stuck(model, facts: false) == "" && Strip.Stuck(model, facts: true) == "";
             },
-            iter: 300, print: given => string.Join(' ', given.Select(a => $"{a.Key}={a.Value}")));
+            iter: 100, print: given => string.Join(' ', given.Select(a => $"{a.Key}={a.Value}")));
 
     [Fact]
     public void Planted_wrong_id_is_caught()

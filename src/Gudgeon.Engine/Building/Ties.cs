@@ -5,19 +5,24 @@ internal sealed class Ties
 {
     private readonly AnatomyTables tables;
     private readonly ILookup<string, Made> byKind;
+
+    /// <summary>Most places have a cylinder: this saves looking through the valves of all the others.</summary>
+    private readonly ILookup<(string Kind, int? Cylinder), Made> byCylinder;
     private readonly bool flat;
 
     public Ties(AnatomyTables tables, IReadOnlyList<Made> parts, EngineAnswers answers)
     {
         this.tables = tables;
         byKind = parts.ToLookup(m => m.Part.Kind);
+        byCylinder = parts.ToLookup(m => (m.Part.Kind, m.Place.Cylinder));
         flat = answers["layout"] == "flat";
     }
 
     public IEnumerable<Made> All(string kind) => byKind[kind];
 
     /// <summary>Those of the kind at the place; all of the kind where nothing ties them to a place.</summary>
-    public IReadOnlyList<Made> At(string kind, Place place) => [.. byKind[kind].Where(m => m.Place.Meets(place))];
+    public IReadOnlyList<Made> At(string kind, Place place) =>
+        [.. (place.Cylinder is null ? byKind[kind] : byCylinder[(kind, null)].Concat(byCylinder[(kind, place.Cylinder)])).Where(m => m.Place.Meets(place))];
 
     /// <summary>
     /// What a list such as <c>head,@body</c> stands for at a place: the first kind that is there. A star takes all of it;
