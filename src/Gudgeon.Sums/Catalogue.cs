@@ -6,11 +6,13 @@ public static class SumCatalogue
     /// <summary>All sums, subject by subject.</summary>
     public static IReadOnlyList<SumEntry> All { get; } =
     [
-        .. Quantities.QuantitySums.List,
         .. Fasteners.FastenerSums.List,
         .. Lifting.LiftingSums.List,
-        .. Statistics.StatisticsSums.List,
+        .. Metrology.DerivedSums.List,
+        .. Metrology.MetrologySums.List,
         .. Motion.MotionSums.List,
+        .. Quantities.QuantitySums.List,
+        .. Statistics.StatisticsSums.List,
     ];
 }
 
