@@ -23,10 +23,10 @@ public sealed partial class Bench
     /// <summary>The entry about the engine that was done nearest to when the photo was taken, within <see cref="PhotoReach"/>.</summary>
     public Recorded? WorkNear(PhotoState photo) => TimeOf(photo) is not { } time
         ? null
-        : told.Where(r => r.Entry is not (PhotoTaken or PhotoAbout or PinSet) && r.Entry.About.Any() && (r.At - time).Duration() <= PhotoReach).MinBy(r => (r.At - time).Duration());
+        : told.Where(r => r.Entry is not (PhotoTaken or PhotoAbout or PinSet) && r.Entry.About().Any() && (r.At - time).Duration() <= PhotoReach).MinBy(r => (r.At - time).Duration());
 
     /// <summary>What a photo shows: what was said, or else what its time says.</summary>
-    public IReadOnlyList<string> ShownIn(PhotoState photo) => photo.Of.Count > 0 ? photo.Of : [.. WorkNear(photo)?.Entry.About ?? []];
+    public IReadOnlyList<string> ShownIn(PhotoState photo) => photo.Of.Count > 0 ? photo.Of : [.. WorkNear(photo)?.Entry.About() ?? []];
 
     /// <summary>Photos in the order in which they were taken, then as they came.</summary>
     public IReadOnlyList<PhotoState> PhotosInOrder() => [.. Photos.Values.OrderBy(p => TimeOf(p) ?? p.Recorded.At).ThenBy(p => p.Recorded.Number)];

@@ -13,7 +13,7 @@ public abstract partial record Entry;
 /// <param name="Port">Which end of the line, by port id; hose and port carry the same code there.</param>
 public sealed record LabelMade(string Code, string? What = null, string? Place = null, string? Port = null) : Entry
 {
-    public override IEnumerable<string> About => What is null ? [] : [What];
+    public override IEnumerable<string> About() => What is null ? [] : [What];
 
     public override Refusal? Check(Bench bench)
     {

@@ -22,7 +22,7 @@ public sealed record PhotoTaken(
 {
     private const int HashLength = 64;
 
-    public override IEnumerable<string> About => Of ?? [];
+    public override IEnumerable<string> About() => Of ?? [];
 
     public override Refusal? Check(Bench bench) =>
         Photo.Length != HashLength || !Photo.All(c => char.IsAsciiDigit(c) || c is >= 'a' and <= 'f')
@@ -41,7 +41,7 @@ public sealed record PhotoTaken(
 /// <summary>What a photo shows was said, or said again: the whole list.</summary>
 public sealed record PhotoAbout(string Photo, IReadOnlyList<string> Of) : Entry
 {
-    public override IEnumerable<string> About => Of;
+    public override IEnumerable<string> About() => Of;
 
     public override Refusal? Check(Bench bench) => bench.NoSuchPhoto(Photo)
         ?? (Of.FirstOrDefault(id => !bench.Knows(id)) is { } stranger ? new Refusal("photo", $"\"{stranger}\"", "a thing of this engine", "Look at its name") : null);
@@ -58,7 +58,7 @@ public sealed record CameraClock(string Camera, TimeSpan Ahead) : Entry
     /// <summary>A clock further out than this is a wrong year: a mistake is likelier than such a camera.</summary>
     private static readonly TimeSpan Furthest = TimeSpan.FromDays(40 * 366);
 
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) => Ahead.Duration() > Furthest
         ? new Refusal("camera clock", $"{Ahead.TotalDays:0} days out", "less than forty years", "Look at both times again")

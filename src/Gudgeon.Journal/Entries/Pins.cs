@@ -20,7 +20,7 @@ public sealed record PinSet(string Photo, string Pin, decimal X, decimal Y, stri
 {
     private const int MostFasteners = 999;
 
-    public override IEnumerable<string> About => What is null ? [] : [What];
+    public override IEnumerable<string> About() => What is null ? [] : [What];
 
     public override Refusal? Check(Bench bench)
     {
@@ -54,7 +54,7 @@ public sealed record PinSet(string Photo, string Pin, decimal X, decimal Y, stri
 /// <summary>A pin was put elsewhere on its photo.</summary>
 public sealed record PinMoved(string Photo, string Pin, decimal X, decimal Y) : Entry
 {
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchPin(Photo, Pin) ?? PinSet.OutsideOf(X, Y);
 
@@ -70,7 +70,7 @@ public sealed record PinMoved(string Photo, string Pin, decimal X, decimal Y) : 
 /// <param name="Name">What the owner calls it; null to leave it.</param>
 public sealed record PinMarked(string Photo, string Pin, string? Size = null, bool? IsBack = null, string? Name = null) : Entry
 {
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchPin(Photo, Pin)
         ?? (Size is null && IsBack is null && Name is null ? new Refusal("pin", "nothing to change", "a size, a name, or whether it is back", "Fill in what you know") : null);
@@ -91,7 +91,7 @@ public sealed record PinMarked(string Photo, string Pin, string? Size = null, bo
 /// <summary>A pin was taken out of its photo.</summary>
 public sealed record PinRemoved(string Photo, string Pin) : Entry
 {
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchPin(Photo, Pin);
 
