@@ -37,7 +37,9 @@ internal sealed class InputCheck
 
     public InputCheck NotNegative(string name, Mass value) => NotNegative(name, value.Kilograms, "kg");
 
-    public InputCheck Within(string name, Angle value, double lowDeg, double highDeg) => Within(name, value.Degrees, lowDeg, highDeg, "°");
+    // Degrees pass through radians and back; an angle that is given as 45° must count as 45°.
+    public InputCheck Within(string name, Angle value, double lowDeg, double highDeg) =>
+        That(value.Degrees >= lowDeg - 1e-9 && value.Degrees <= highDeg + 1e-9, name, $"{Show(value.Degrees)}°", $"{Show(lowDeg)} to {Show(highDeg)}°", $"Look at {name} again");
 
     public InputCheck That(bool good, string where, string met, string expected, string todo)
     {

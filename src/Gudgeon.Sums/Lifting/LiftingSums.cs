@@ -24,6 +24,8 @@ public static class LiftingSums
             new("1800 N, hook over G, arms 200 and 350, height 600", 1207.415, 0.001, "invented inputs, statics reckoned apart with python", () => Slinging.Hang(
                 new(Mass.FromKilograms(1800 / 9.80665), Mass.Zero, new(0, 0, -1), default),
                 [new("near", new(200, 0, 0), Mm(double.Hypot(200, 600))), new("far", new(-350, 0, 0), Mm(double.Hypot(350, 600)))]).Value.Legs[0].Likely.Newtons)),
+        .. GearSums.List,
+        .. CraneSums.List,
     ];
 
     private static Length Mm(double value) => Length.FromMillimetres(value);

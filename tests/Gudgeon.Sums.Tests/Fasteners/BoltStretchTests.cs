@@ -76,7 +76,7 @@ public class BoltStretchTests
 
     [Fact]
     public void Two_turns_and_more_are_refused() => Says.One(
-        "angle: met 721 °; expected 0 to 720 °. Look at angle again.", BoltStretch.LoadFromAngle(Angle.FromDegrees(721), Mm(1.5), 2e5, 2e5));
+        "angle: met 721°; expected 0 to 720°. Look at angle again.", BoltStretch.LoadFromAngle(Angle.FromDegrees(721), Mm(1.5), 2e5, 2e5));
 
     [Fact]
     public void Joint_without_stiffness_is_refused() => Says.One(

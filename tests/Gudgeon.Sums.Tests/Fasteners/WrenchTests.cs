@@ -46,7 +46,7 @@ public class WrenchTests
 
     [Fact]
     public void Extension_at_an_odd_angle_is_refused() => Says.One(
-        "angle of the extension: met -10 °; expected 0 to 180 °. Look at angle of the extension again.",
+        "angle of the extension: met -10°; expected 0 to 180°. Look at angle of the extension again.",
         Wrench.SettingWithExtension(Nm(10), Mm(300), Mm(50), Angle.FromDegrees(-10)));
 
     // A fifth of 210 is 42: at it, one step below it; the top of the scale, one step above it.

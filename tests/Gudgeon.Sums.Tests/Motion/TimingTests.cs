@@ -100,7 +100,7 @@ public class TimingTests
 
     [Fact]
     public void Event_beyond_reason_is_refused() => Says.One(
-        "inlet closes: met 240 °; expected -90 to 120 °. Look at inlet closes again.", CamTiming.FromEvents(Symmetric with { InletCloses = Deg(240) }));
+        "inlet closes: met 240°; expected -90 to 120°. Look at inlet closes again.", CamTiming.FromEvents(Symmetric with { InletCloses = Deg(240) }));
 
     // By hand, 20 teeth: 18° each. One tooth late; on the card; between two teeth nobody can say.
     [Theory]
