@@ -38,6 +38,7 @@ public sealed record BookStarted(string Title, IReadOnlyDictionary<string, strin
         if (Answers.Count > 0)
         {
             bench.Engine = Anatomy.Build(EngineAnswers.Read(Answers).Value);
+            bench.ForgetPlaces();
         }
     }
 }
@@ -63,6 +64,7 @@ public sealed record PartAdded(string Part, string Name, string? FixedTo = null,
 
     internal override void Apply(Bench bench, Recorded recorded)
     {
+        bench.ForgetPlaces();
         bench.Engine.Add(new Part(Part, "own", Name, []) { Standing = Standing.Seen, Keeping = Keeping.OwnPlace });
         var joint = new Joint($"j-{Part}", "own", Part, FixedTo is null ? [] : [FixedTo])
         {
@@ -95,6 +97,7 @@ public sealed record PartAbsent(string Part) : Entry
 
     internal override void Apply(Bench bench, Recorded recorded)
     {
+        bench.ForgetPlaces();
         foreach (var id in bench.RidersOf(Part).Prepend(Part))
         {
             bench.ChangePart(id).Where = Whereabouts.Absent;
@@ -116,8 +119,11 @@ public sealed record PartNamed(string Part, string Name) : Entry
 
     public override string Words(Bench bench) => $"{bench.NameOf(Part)} is called {Name} now";
 
-    internal override void Apply(Bench bench, Recorded recorded) =>
+    internal override void Apply(Bench bench, Recorded recorded)
+    {
+        bench.ForgetPlaces();
         bench.Engine.Replace(bench.Engine.Parts[Part] with { Name = Name.Trim(), Standing = Standing.Seen });
+    }
 }
 
 /// <summary>A line that the tables lack was found.</summary>

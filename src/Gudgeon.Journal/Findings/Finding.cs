@@ -34,6 +34,12 @@ public static class FindingNames
     public const string BagFull = "bag-full";
     public const string LookOpen = "look-open";
     public const string GateOverridden = "gate-overridden";
+    public const string ReadingOutside = "reading-outside";
+    public const string ReadingTooClose = "reading-too-close";
+    public const string ReadingDoubted = "reading-doubted";
+    public const string LimitMissing = "limit-missing";
+    public const string InstrumentMissing = "instrument-missing";
+    public const string ZeroMoved = "zero-moved";
 
     public static IReadOnlyDictionary<string, string> Meanings { get; } = new SortedDictionary<string, string>(StringComparer.Ordinal)
     {
@@ -55,5 +61,11 @@ public static class FindingNames
         [BagFull] = "fasteners from inside are still out when it is to be closed",
         [LookOpen] = "a gate asks for a look that nobody has said yes to",
         [GateOverridden] = "a gate was closed over its findings",
+        [ReadingOutside] = "a figure is proven outside the limit that was typed",
+        [ReadingTooClose] = "a figure is so near to its limit that the instrument cannot tell",
+        [ReadingDoubted] = "a reading looks like a slip and nobody has said that it stands",
+        [LimitMissing] = "something was read and no limit is typed for it",
+        [InstrumentMissing] = "something was read and nobody said with which instrument",
+        [ZeroMoved] = "a gauge was off its zero after the work by more than two of its steps",
     };
 }

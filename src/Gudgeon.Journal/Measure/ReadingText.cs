@@ -1,0 +1,99 @@
+using System.Globalization;
+using Gudgeon.Sums;
+using Gudgeon.Sums.Quantities;
+
+namespace Gudgeon.Journal;
+
+/// <summary>Understands a reading as people type it at the bench, in the unit of its spot.</summary>
+public static class ReadingText
+{
+    private static readonly string[] passes = ["pass", "passes", "passed", "good", "ok", "okay", "yes", "fine", "none", "clean", "tight"];
+    private static readonly string[] fails = ["fail", "fails", "failed", "bad", "no", "cracked", "leaks", "scored", "loose", "worn"];
+
+    /// <summary>Reads a figure or a look.</summary>
+    /// <param name="unit">Unit of the spot.</param>
+    /// <param name="zero">What the gauge is set to, in that unit; null when it is not set.</param>
+    /// <param name="where">The spot, for messages.</param>
+    /// <remarks>A sign before a bare whole figure means micrometres from the gauge's zero, as a dial shows it.</remarks>
+    public static Outcome<double> Read(string text, string unit, BookUnits book, double? zero, string where)
+    {
+        var bare = text.Trim();
+        if (bare.Length == 0)
+            return Refused(where, "nothing", unit == Units.Look ? "pass or fail" : $"a figure in {Units.Sign(unit)}", "Type the reading, or go on to another spot");
+        if (unit == Units.Look)
+            return Look(bare, where);
+        if (unit == "mm" && Offset(bare) is var (sign, amount))
+            return zero is { } setting
+                ? Length(amount, BookUnits.Metric, where, micrometres: true).Then(d => Outcome.Of(Tidy(setting + sign * d)))
+                : Refused(where, $"\"{bare}\", a distance from the gauge's zero", "a gauge that was set, or the whole size", "Say first what the gauge is set to, or type the size itself");
+        return unit switch
+        {
+            "mm" => Length(bare, book, where),
+            "um" => Told(QuantityText.Length(With(bare, "um"), book, where), l => l.Micrometres, where),
+            "g" => Told(QuantityText.Mass(With(bare, book == BookUnits.Metric ? "g" : "oz"), book, where), m => m.Grams, where),
+            "cm3" => Told(QuantityText.Volume(bare, book, where), v => v.CubicCentimetres, where),
+            "N" => Told(QuantityText.Force(bare, book, where), f => f.Newtons, where),
+            "Nm" => Told(QuantityText.Torque(bare, book, where), t => t.NewtonMetres, where),
+            "bar" => Told(QuantityText.Pressure(bare, book, where), p => p.Bar, where),
+            "mbar" => Told(QuantityText.Pressure(With(bare, "mbar"), book, where), p => p.Bar * 1000, where),
+            "deg" => Told(QuantityText.Angle(bare, book, where), a => a.Degrees, where),
+            "C" => Told(QuantityText.Temperature(bare, book, where), t => t.Celsius, where),
+            _ => Number(bare, unit, where),
+        };
+    }
+
+    private static Outcome<double> Look(string text, string where)
+    {
+        var word = text.ToLowerInvariant().Split(' ', ',', '.')[0];
+        return passes.Contains(word) ? Outcome.Of(1.0)
+            : fails.Contains(word) ? Outcome.Of(0.0)
+            : Refused(where, $"\"{text}\"", "pass or fail, or a word such as good, cracked, leaks", "Say which; the rest can go into a note");
+    }
+
+    /// <summary>Sign and amount of a distance from zero: <c>+43</c>, <c>-0.5 thou</c>, <c>two thou over</c>. Null for a plain size.</summary>
+    private static (int Sign, string Amount)? Offset(string text)
+    {
+        var lower = text.ToLowerInvariant().Replace('−', '-');
+        foreach (var (word, sign) in new[] { ("over", 1), ("up", 1), ("under", -1), ("down", -1) })
+            if (lower.EndsWith($" {word}", StringComparison.Ordinal))
+                return (sign, text[..^(word.Length + 1)]);
+        if (lower is "zero" or "on zero")
+            return (1, "0");
+        if (lower[0] is not ('+' or '-'))
+            return null;
+        var rest = lower[1..].Trim();
+        // A bare whole figure is what a dial shows; with a decimal mark it is a size below or above nought, such as a deck height.
+        return rest.Length > 0 && (rest.All(char.IsAsciiDigit) || rest.Any(char.IsAsciiLetter) || rest.Contains('µ', StringComparison.Ordinal)) ? (lower[0] == '-' ? -1 : 1, rest) : null;
+    }
+
+    private static Outcome<double> Length(string text, BookUnits book, string where, bool micrometres = false) =>
+        Told(QuantityText.Length(micrometres ? With(text, "um") : text, book, where), l => l.Millimetres, where);
+
+    /// <summary>A bare figure gets the unit of the spot.</summary>
+    private static string With(string text, string unit) => text.Any(c => char.IsLetter(c) || c is '"' or '\'') ? text : $"{text} {unit}";
+
+    private static Outcome<double> Told<T>(Parsed<T> parsed, Func<T, double> amount, string where) => parsed switch
+    {
+        Understood<T> understood => Outcome.Of(Tidy(amount(understood.Value))),
+        Ambiguous<T> ambiguous => Refused(where, $"\"{ambiguous.Text.Trim()}\", which can be read in {ambiguous.Readings.Count} ways", string.Join(" or ", ambiguous.Readings.Select(r => r.Words)), "Type it with its unit"),
+        Refused<T> refused => Outcome.Refused<double>(refused.Reason),
+        _ => throw new InvalidOperationException("a parsed text is one of three"),
+    };
+
+    private static Outcome<double> Number(string text, string unit, string where)
+    {
+        var bare = text.Replace(',', '.').Replace('−', '-').ToLowerInvariant();
+        var sign = unit.ToLowerInvariant();
+        if (unit != "1" && bare.EndsWith(sign, StringComparison.Ordinal))
+            bare = bare[..^sign.Length];
+        return double.TryParse(bare.Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
+            ? Outcome.Of(number)
+            : Refused(where, $"\"{text}\"", unit == "1" ? "a plain number" : $"a figure in {Units.Sign(unit)}", "Type the figure alone");
+    }
+
+    // The parsers go through metres and radians: 86.012 would come back as 86.01200000000001.
+    private static double Tidy(double value) => Math.Abs(value) < 1e12 ? (double)Math.Round((decimal)value, 10) : value;
+
+    private static Outcome<double> Refused(string where, string met, string expected, string remedy) =>
+        Outcome.Refused<double>(new Refusal(where, met, expected, remedy));
+}
