@@ -24,13 +24,13 @@ public class VerdictTests
         Assert.Equal(expected, book.Assess("crank.1", "main-journal").Call);
     }
 
-    // The same journal by 95 % probability: guard 1.645·u = 0.0033 mm, accept 49.9783 to 49.9967, reject below 49.9717 or above 50.0033. Recomputed with SciPy elsewhere.
+    // The same journal by 95 % probability: guard 1.645·u = 0.0033 mm, accept 49.9783 to 49.9967, reject below 49.9717 (unrounded 49.97171) or above 50.0033. Recomputed with SciPy elsewhere.
     [Theory]
     [InlineData("49.9783", Call.Within)]
     [InlineData("49.9782", Call.TooCloseToCall)]
     [InlineData("49.9967", Call.Within)]
-    [InlineData("49.9717", Call.TooCloseToCall)]
-    [InlineData("49.9716", Call.Outside)]
+    [InlineData("49.9718", Call.TooCloseToCall)]
+    [InlineData("49.9717", Call.Outside)]
     public void Verdict_by_95_percent_probability(string text, Call expected)
     {
         using var book = Journal(text);

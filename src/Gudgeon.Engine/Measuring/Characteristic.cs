@@ -100,7 +100,7 @@ public sealed record Characteristic
 
     /// <summary>What it is worked out from; empty when it is read.</summary>
     public required IReadOnlyList<Source> From { get; init; }
-    
+
     /// <summary>What ties a place to its mate on another part: cyl, main, pin, valve, cam, head, bank; a dash for nothing.</summary>
     public required string Key { get; init; }
     internal IReadOnlyList<IReadOnlyList<Carrier>> Carriers { get; init; } = [];

@@ -14,7 +14,7 @@ public abstract partial record Entry;
 /// <summary>The book speaks millimetres or inches; either is understood.</summary>
 public sealed record UnitsChosen(BookUnits Units) : Entry
 {
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) => null;
 
@@ -33,7 +33,7 @@ public sealed record RuleChosen(string Rule) : Entry
         ["probability-95"] = DecisionRule.Probability95,
     };
 
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) => Rules.ContainsKey(Rule)
         ? null
@@ -48,7 +48,7 @@ public sealed record RuleChosen(string Rule) : Entry
 /// <param name="Material">Id of the table of expansions.</param>
 public sealed record MaterialTold(string Part, string Material) : Entry
 {
-    public override IEnumerable<string> About => [Part];
+    public override IEnumerable<string> About() => [Part];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchPart(Part)
         ?? (ExpansionTable.Find(Material) is null ? new Refusal(bench.NameOf(Part), $"\"{Material}\"", string.Join(", ", ExpansionTable.All.Select(m => m.Id)), "Choose one of these") : null);

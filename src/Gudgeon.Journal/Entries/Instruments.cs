@@ -36,7 +36,7 @@ public sealed record InstrumentKept(
     [JsonIgnore]
     public double StandardUncertainty => Expanded / CoverageFactor;
 
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) =>
         string.IsNullOrWhiteSpace(Instrument) || string.IsNullOrWhiteSpace(Name) ? new Refusal("instrument", "no name", "a name for it", "Call it what you like: the red micrometer")
@@ -63,7 +63,7 @@ public sealed record InstrumentKept(
 /// <param name="Drift">What it showed there after the work, off zero; null for a setting.</param>
 public sealed record GaugeZeroed(string Instrument, double Size, string AsTyped, string On, double? Expanded = null, double? Drift = null) : Entry
 {
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) =>
         bench.NoSuchInstrument(Instrument)

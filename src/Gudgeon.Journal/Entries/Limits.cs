@@ -37,7 +37,7 @@ public sealed record LimitSet(
     string Source,
     string Page = "") : Entry
 {
-    public override IEnumerable<string> About => Parts;
+    public override IEnumerable<string> About() => Parts;
 
     public override Refusal? Check(Bench bench)
     {

@@ -34,7 +34,7 @@ public sealed record ReadingTaken(
     [JsonIgnore]
     public Slot Slot => new(Part, Characteristic, Place, Spot);
 
-    public override IEnumerable<string> About => [Part];
+    public override IEnumerable<string> About() => [Part];
 
     public override Refusal? Check(Bench bench) =>
         bench.NoSuchSpot(Slot, out var spot)
@@ -61,7 +61,7 @@ public sealed record ReadingTaken(
 /// <param name="Reading">Number of the entry that holds it.</param>
 public sealed record ReadingSetAside(long Reading, string Why) : Entry
 {
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) =>
         bench.NoSuchReading(Reading)
@@ -75,7 +75,7 @@ public sealed record ReadingSetAside(long Reading, string Why) : Entry
 /// <summary>A reading that looked odd was looked at again and stands.</summary>
 public sealed record ReadingStands(long Reading) : Entry
 {
-    public override IEnumerable<string> About => [];
+    public override IEnumerable<string> About() => [];
 
     public override Refusal? Check(Bench bench) => bench.NoSuchReading(Reading);
 
