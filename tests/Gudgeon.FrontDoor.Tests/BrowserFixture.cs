@@ -67,6 +67,8 @@ public static class PageChecks
     public static async Task LookAt(this IPage page, string name)
     {
         var size = page.ViewportSize!;
+        await page.WaitForLoadStateAsync(LoadState.Load);
+        await page.EvaluateAsync("() => document.fonts.ready.then(() => true)");
         await page.ScreenshotAsync(new() { Path = Path.Combine(BrowserFixture.Screens, $"{name}-{size.Width}.png"), FullPage = false });
         await page.ScreenshotAsync(new() { Path = Path.Combine(BrowserFixture.Screens, $"{name}-{size.Width}-full.png"), FullPage = true });
 

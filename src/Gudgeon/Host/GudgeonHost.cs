@@ -1,3 +1,4 @@
+using Gudgeon.Journal;
 using Gudgeon.Pages;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
@@ -24,6 +25,7 @@ public static class GudgeonHost
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton(options.Clock);
         builder.Services.AddSingleton<Assets>();
+        builder.Services.AddSingleton(new Bookshelf(options.BooksFolder));
         foreach (var slice in Slices.All)
             slice.AddServices(builder.Services);
 
@@ -31,6 +33,7 @@ public static class GudgeonHost
         app.UseExceptionHandler(handler => handler.Run(Mishap.Show));
         app.UseMiddleware<SecurityHeaders>();
         app.UseMiddleware<DoorGuard>();
+        app.UseMiddleware<VisitGate>();
         app.MapGet("/assets/{**path}", Assets.Serve);
         foreach (var slice in Slices.All)
             slice.MapPages(app);

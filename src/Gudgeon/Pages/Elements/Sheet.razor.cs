@@ -1,3 +1,4 @@
+using Gudgeon.Host;
 using Microsoft.AspNetCore.Components;
 
 namespace Gudgeon.Pages.Elements;
@@ -14,8 +15,14 @@ public sealed partial class Sheet
     /// <summary>The book that the page belongs to; none on the first page.</summary>
     [Parameter] public BookPlate? Book { get; set; }
 
-    /// <summary>The page's own place in the navigation.</summary>
+    /// <summary>The visit whose last words are echoed; none where nothing is recorded from.</summary>
+    [Parameter] public Visit? Visit { get; set; }
+
+    /// <summary>The page's own address below the book's: where forms come back to.</summary>
     [Parameter] public string At { get; set; } = "";
+
+    /// <summary>A line that was refused, to stand in the box again.</summary>
+    [Parameter] public string Said { get; set; } = "";
 
     /// <summary>Whether the box to say something is on the page.</summary>
     [Parameter] public bool Say { get; set; } = true;
@@ -29,6 +36,9 @@ public sealed partial class Sheet
     [Parameter] public RenderFragment? Head { get; set; }
 
     [CascadingParameter] private HttpContext? Http { get; set; }
+
+    /// <summary>The item of the navigation that the page belongs to.</summary>
+    private string Tab => At.Split('/', '?')[0];
 
     private string Light => Http?.Request.Cookies[LightCookie] is { } asked && Lights.Any(l => l.Value == asked) ? asked : "";
 

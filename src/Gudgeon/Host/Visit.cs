@@ -1,0 +1,95 @@
+using System.Collections.Concurrent;
+using System.Reflection;
+using Gudgeon.Journal;
+using Gudgeon.Pages.Elements;
+
+namespace Gudgeon.Host;
+
+/// <summary>One request to one book: what every page of the book has at hand. The book stands still meanwhile.</summary>
+public sealed class Visit(HttpContext http, Book book, TimeProvider clock)
+{
+    public Book Book => book;
+
+    public Bench Bench => book.Bench;
+
+    public BookPlate Plate { get; } = new(book.Name, book.Bench.Title);
+
+    public HttpContext Http => http;
+
+    /// <summary>What was recorded just now, to be echoed: the numbers that the last form left in the address.</summary>
+    public IReadOnlyList<Recorded> Echo { get; } = Told(http.Request.Query["told"].ToString(), book);
+
+    /// <summary>The page of a part; of the part that a joint holds.</summary>
+    public string Href(string thing) =>
+        Bench.Engine.Parts.ContainsKey(thing) ? Plate.Href($"part/{thing}")
+        : Bench.Engine.Joints.TryGetValue(thing, out var joint) ? Plate.Href($"part/{joint.Part}")
+        : Plate.Href($"find?q={Uri.EscapeDataString(Bench.NameOf(thing))}");
+
+    /// <summary>Who sends, and when; the sender's own id makes a second sending harmless.</summary>
+    public Sending Sending(IFormCollection form)
+    {
+        var now = clock.GetLocalNow();
+        var id = form["sender"].ToString();
+        return new Sending(id.Length is > 0 and <= 80 ? id : Guid.CreateVersion7().ToString(), now, now, "page");
+    }
+
+    /// <summary>A short id out of what a person calls a thing: lower-case letters, digits, dashes.</summary>
+    public static string IdOf(string name)
+    {
+        var letters = name.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-').ToArray();
+        return string.Join('-', new string(letters).Split('-', StringSplitOptions.RemoveEmptyEntries)) is { Length: > 0 } id ? id[..Math.Min(id.Length, 40)] : "part";
+    }
+
+    public static ValueTask<Visit?> BindAsync(HttpContext context, ParameterInfo parameter) => ValueTask.FromResult((Visit?)context.Items[typeof(Visit)]);
+
+    private static Recorded[] Told(string range, Book book)
+    {
+        var ends = range.Split('-');
+        return ends.Length == 2 && long.TryParse(ends[0], out var from) && long.TryParse(ends[1], out var to) && to - from < 200
+            ? [.. book.Entries.Where(r => r.Number >= from && r.Number <= to)]
+            : [];
+    }
+}
+
+/// <summary>Opens the book that the address names, and holds it still while its page is made.</summary>
+public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, TimeProvider clock)
+{
+    private readonly ConcurrentDictionary<string, Desk> desks = new(StringComparer.Ordinal);
+
+    public async Task InvokeAsync(HttpContext context)
+    {
+        var parts = context.Request.Path.Value!.Split('/', StringSplitOptions.RemoveEmptyEntries);
+        if (parts is not ["books", { } slug, ..])
+        {
+            await next(context);
+            return;
+        }
+
+        if (!shelf.Open(slug).TryGet(out var book))
+        {
+            await Mishap.Refuse(context, StatusCodes.Status404NotFound, shelf.Open(slug).Refusals);
+            return;
+        }
+
+        var desk = desks.GetOrAdd(slug, _ => new Desk());
+        using (await desk.Write(context.RequestAborted))
+        {
+            // Another program may have written since: a note from the command line shows on the next page.
+            book.Refresh();
+            if (!HttpMethods.IsGet(context.Request.Method) && !HttpMethods.IsHead(context.Request.Method))
+            {
+                await Go(context, book);
+                return;
+            }
+        }
+
+        using (await desk.Read(context.RequestAborted))
+            await Go(context, book);
+    }
+
+    private Task Go(HttpContext context, Book book)
+    {
+        context.Items[typeof(Visit)] = new Visit(context, book, clock);
+        return next(context);
+    }
+}

@@ -1,0 +1,33 @@
+using Gudgeon.Host;
+using Gudgeon.Journal;
+using Gudgeon.Pages.Strip;
+using Gudgeon.Sums;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace Gudgeon.Pages.Refit;
+
+/// <summary>Putting back: the next part, its joints with their fasteners and where these lie, and whether it is all back.</summary>
+public sealed class RefitSlice : ISlice
+{
+    public IEnumerable<NavItem> Nav => [new(NavPlace.Verb, 50, "refit", "Refit", "refit")];
+
+    public void MapPages(IEndpointRouteBuilder app)
+    {
+        var book = app.MapGroup("/books/{book}");
+        book.MapGet("/refit", (Visit visit) => new RazorComponentResult<RefitPage>(new { Visit = visit, Plan = RefitList.Of(visit.Bench) }));
+        book.MapGet("/all-back", (Visit visit) => new RazorComponentResult<AllBackPage>(new { Visit = visit }));
+        book.MapPost("/on", StripSlice.Form((_, form, _) => [new Tell(new PartOn(form.Text("part")))]));
+        book.MapPost("/in", StripSlice.Form(FastenersBack));
+        book.MapPost("/joined", StripSlice.Form((_, form, _) => [new Tell(new LineJoined(form.Text("line")))]));
+        book.MapPost("/opened", StripSlice.Form((_, form, _) => [new Tell(new PortOpened(form.Text("line"), form.Text("port")))]));
+        book.MapPost("/lost-found", StripSlice.Form((_, form, refusals) => form.Count("count", "how many turned up", refusals) is { } count ? [new Tell(new FastenersFound(form.Text("joint"), count, form.Place()))] : []));
+    }
+
+    private static IReadOnlyList<Request> FastenersBack(Visit visit, IFormCollection form, List<Refusal> refusals)
+    {
+        var count = form.Count("count", "how many went in", refusals);
+        var fresh = form.Count("fresh", "how many of them are new", refusals) ?? 0;
+        var all = form.Text("all").Length > 0;
+        return count is { } n ? [new Tell(new FastenersIn(form.Text("joint"), n, fresh, all, form.Text("how")))] : [];
+    }
+}
