@@ -54,6 +54,8 @@ internal static class TableCheck
         var spoken = tables.Access.SelectMany(r => r.List("first").Concat(r["or"].Split('/', ','))).ToHashSet();
         faults.AddRange(facts.Except(spoken).Select(id => $"nothing asks {id}"));
         faults.AddRange(operations.Except(spoken).Select(id => $"nothing needs {id}"));
+        var reached = tables.Access.Select(r => r["target"].Split('.')[0]).ToHashSet();
+        faults.AddRange(tables.PartKinds.Except(reached).Select(id => $"no access row for {id}"));
         var tied = tables.Joints.Select(r => r["part"]).ToHashSet();
         faults.AddRange(tables.PartKinds.Except(tied).Except(["block", "crankcase"]).Select(id => $"no joint for {id}"));
         return faults;

@@ -14,10 +14,11 @@ internal static class JointMaker
         foreach (var row in tables.Joints.Where(r => answers.Holds(r["if"])))
         {
             var parts = ties.All(row["part"]).ToList();
+            var figures = new Dictionary<string, double>(answers.AllFigures) { ["a"] = parts.Count };
             foreach (var made in parts)
             {
                 if (Fixed(row, made, ties) is { } joined)
-                    yield return Of(row, made, joined, parts.Count, answers);
+                    yield return Of(row, made, joined, figures);
             }
         }
     }
@@ -38,13 +39,11 @@ internal static class JointMaker
         return found.Count > 0 ? [.. found.Select(m => m.Part.Id)] : null;
     }
 
-    private static Joint Of(Row row, Made made, IReadOnlyList<string> joined, int ofKind, EngineAnswers answers)
+    private static Joint Of(Row row, Made made, IReadOnlyList<string> joined, Dictionary<string, double> figures)
     {
         var ways = row.List("fasteners");
         var fasteners = Uncounted.Contains(ways[0]) ? [] : ways.Except(Uncounted).ToList();
-        var count = fasteners.Count == 0
-            ? default
-            : Formula.Count(row["count"], new Dictionary<string, double>(answers.AllFigures) { ["a"] = ofKind });
+        var count = fasteners.Count == 0 ? default : Formula.Count(row["count"], figures);
         return new Joint($"{row["id"]}.{string.Join('.', made.Place.Index)}", row["id"], made.Part.Id, joined)
         {
             Fasteners = fasteners,
