@@ -19,7 +19,6 @@ public sealed class Book : IDisposable
     private readonly JournalStore store;
     private readonly ReaderWriterLockSlim gate = new();
     private readonly List<Recorded> all = [];
-    private readonly Dictionary<string, List<Recorded>> acts = [];
     private readonly SortedDictionary<long, string> unreadable = [];
     private HashSet<long> struck = [];
     private long last;
@@ -77,7 +76,7 @@ public sealed class Book : IDisposable
         }
     }
 
-    /// <summary>Decides requests and records what they come to: all of it, or nothing with the faults.</summary>
+    /// <summary>Decides requests and records what they come to: all of it, or nothing with the refusals.</summary>
     public Outcome<Reply> Submit(Sending sending, params IReadOnlyList<Request> requests) => Submit(sending, null, requests);
 
     /// <summary>
@@ -115,33 +114,33 @@ public sealed class Book : IDisposable
     private Outcome<Reply> Decide(Sending sending, Said? said, IReadOnlyList<Request> requests)
     {
         TakeIn(store.After(last));
-        if (acts.TryGetValue(sending.Id, out var before))
+        if (store.Holds(sending.Id))
         {
-            return Outcome.Of(new Reply(before, true));
+            return Outcome.Of(new Reply([.. all.Where(r => r.Act == sending.Id)], true));
         }
 
         var began = all.Count;
-        var faults = new List<Refusal>();
-        if (said is not null && Take(said, sending) is { } empty)
+        var refusals = new List<Refusal>();
+        if (said is not null && Take(said, sending, began) is { } empty)
         {
             return Outcome.Refused<Reply>(empty);
         }
 
         foreach (var request in requests)
         {
-            var refused = Take(request, sending);
+            var refused = Take(request, sending, began);
             if (refused.Count > 0 && said is not null)
             {
-                Take(new Asked(said.Text, string.Join(" ", refused)), sending);
+                Take(new Asked(said.Text, string.Join(" ", refused)), sending, began);
             }
 
-            faults.AddRange(said is null ? refused : []);
+            refusals.AddRange(said is null ? refused : []);
         }
 
-        if (faults.Count > 0)
+        if (refusals.Count > 0)
         {
             Forget(began);
-            return Outcome.Refused<Reply>(faults);
+            return Outcome.Refused<Reply>(refusals);
         }
 
         foreach (var recorded in all.Skip(began))
@@ -152,7 +151,7 @@ public sealed class Book : IDisposable
         return Outcome.Of(new Reply([.. all.Skip(began)], false));
     }
 
-    private IReadOnlyList<Refusal> Take(Request request, Sending sending)
+    private IReadOnlyList<Refusal> Take(Request request, Sending sending, int began)
     {
         if (!Bench.IsStarted && request is not Tell { Entries: [BookStarted] })
         {
@@ -167,35 +166,33 @@ public sealed class Book : IDisposable
 
         foreach (var entry in entries)
         {
-            if (Take(entry, sending) is { } fault)
+            if (Take(entry, sending, began) is { } refusal)
             {
-                return [fault];
+                return [refusal];
             }
         }
 
         return [];
     }
 
-    private Refusal? Take(Entry entry, Sending sending)
+    private Refusal? Take(Entry entry, Sending sending, int began)
     {
-        var recorded = new Recorded(last + 1, IdOf(sending), sending.Id, sending.At, sending.EnteredAt, sending.By, entry);
+        var id = all.Count == began ? sending.Id : $"{sending.Id}/{all.Count - began + 1}";
+        var recorded = new Recorded(last + 1, id, sending.Id, sending.At, sending.EnteredAt, sending.By, entry);
         if (entry is Struck strike)
         {
             return Strike(strike, recorded);
         }
 
-        if (entry.Check(Bench) is { } fault)
+        if (entry.Check(Bench) is { } refusal)
         {
-            return fault;
+            return refusal;
         }
 
         Bench.Take(recorded);
         Keep(recorded);
         return null;
     }
-
-    private string IdOf(Sending sending) =>
-        acts.TryGetValue(sending.Id, out var same) ? $"{sending.Id}/{same.Count + 1}" : sending.Id;
 
     private Refusal? Strike(Struck strike, Recorded recorded)
     {
@@ -230,11 +227,11 @@ public sealed class Book : IDisposable
     {
         var some = false;
         var refold = false;
-        foreach (var row in rows)
+        foreach (var (row, recorded, why) in Understood(rows))
         {
             some = true;
             last = row.Number;
-            if (row.Read(out var why) is not { } recorded)
+            if (recorded is null)
             {
                 unreadable[row.Number] = why!;
                 continue;
@@ -247,9 +244,9 @@ public sealed class Book : IDisposable
                 continue;
             }
 
-            if (recorded.Entry.Check(Bench) is { } fault)
+            if (recorded.Entry.Check(Bench) is { } refusal)
             {
-                unreadable[row.Number] = fault.ToString();
+                unreadable[row.Number] = refusal.ToString();
             }
             else
             {
@@ -265,16 +262,17 @@ public sealed class Book : IDisposable
         return some;
     }
 
+    /// <summary>Reads the text of each row. A whole book is read on all cores: each row stands by itself, and the order is kept.</summary>
+    private IEnumerable<(Row Row, Recorded? Recorded, string? Why)> Understood(IEnumerable<Row> rows) => last == 0
+        ? rows.AsParallel().AsOrdered().Select(Understand)
+        : rows.Select(Understand);
+
+    private static (Row Row, Recorded? Recorded, string? Why) Understand(Row row) => (row, row.Read(out var why), why);
+
     private void Keep(Recorded recorded)
     {
         all.Add(recorded);
         last = recorded.Number;
-        if (!acts.TryGetValue(recorded.Act, out var act))
-        {
-            acts[recorded.Act] = act = [];
-        }
-
-        act.Add(recorded);
     }
 
     private void Forget(int count)
@@ -282,11 +280,6 @@ public sealed class Book : IDisposable
         if (all.Count == count)
         {
             return;
-        }
-
-        foreach (var recorded in all.Skip(count))
-        {
-            acts.Remove(recorded.Act);
         }
 
         all.RemoveRange(count, all.Count - count);
@@ -297,7 +290,7 @@ public sealed class Book : IDisposable
     private void Refold()
     {
         var effective = Effective(all, out struck);
-        Bench = Bench.Fold(effective, (r, fault) => unreadable[r.Number] = fault.ToString());
+        Bench = Bench.Fold(effective, (r, refusal) => unreadable[r.Number] = refusal.ToString());
     }
 
     /// <summary>Entries that count. A strike counts unless a later one strikes it.</summary>

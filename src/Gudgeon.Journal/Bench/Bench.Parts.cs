@@ -35,14 +35,28 @@ public sealed partial class Bench
         return state.IsRiding ? state.Where.Name : part;
     }
 
-    /// <summary>Parts that ride on this one.</summary>
-    public IEnumerable<string> RidingOn(string unit) =>
-        Engine.Parts.Keys.Where(id => Part(id) is { IsRiding: true } state && state.Where.Name == unit);
+    /// <summary>Parts that ride on this one: some of those that it carries, or that they carry.</summary>
+    public IEnumerable<string> RidingOn(string unit)
+    {
+        var below = new Stack<string>(Engine.CarriedBy(unit));
+        while (below.TryPop(out var id))
+        {
+            if (Part(id).Where == Whereabouts.Riding(unit))
+            {
+                yield return id;
+            }
+
+            foreach (var carried in Engine.CarriedBy(id))
+            {
+                below.Push(carried);
+            }
+        }
+    }
 
     /// <summary>Takes a part and what rides on it out of where they were, into one place.</summary>
     internal void MoveOff(string part, IReadOnlyList<string> riders, Whereabouts to, Recorded recorded)
     {
-        var unit = riders.Prepend(part).ToHashSet();
+        HashSet<string> unit = [part, .. riders];
         var before = NeedsOff(part).Where(id => !unit.Contains(id) && !Part(id).IsOn).Distinct().ToArray();
         CorrectGuesses(part, unit);
         var state = ChangePart(part);

@@ -12,6 +12,7 @@ public sealed class JournalStore : IDisposable
 
     private readonly SqliteConnection connection;
     private readonly SqliteCommand after;
+    private readonly SqliteCommand holds;
     private readonly SqliteCommand insert;
     private readonly SqliteCommand begin;
     private readonly SqliteCommand commit;
@@ -21,6 +22,7 @@ public sealed class JournalStore : IDisposable
     {
         this.connection = connection;
         after = Command("SELECT number, id, act, at, entered, by, body FROM entries WHERE number > $number ORDER BY number", "$number");
+        holds = Command("SELECT 1 FROM entries WHERE id = $id", "$id");
         insert = Command("INSERT INTO entries (number, id, act, at, entered, by, body) VALUES ($number, $id, $act, $at, $entered, $by, $body)", "$number", "$id", "$act", "$at", "$entered", "$by", "$body");
         begin = Command("BEGIN IMMEDIATE");
         commit = Command("COMMIT");
@@ -75,10 +77,23 @@ public sealed class JournalStore : IDisposable
     {
         after.Parameters[0].Value = number;
         using var reader = after.ExecuteReader();
+        var sender = "";
         while (reader.Read())
         {
-            yield return new Row(reader.GetInt64(0), reader.GetString(1), reader.GetString(2), reader.GetString(3), reader.GetString(4), reader.GetString(5), reader.GetString(6));
+            // Most entries are an act of their own, entered when the work was done, by the sender of the one before: one text serves for both.
+            var (id, at) = (reader.GetString(1), reader.GetString(3));
+            sender = Same(sender, reader.GetString(5));
+            yield return new Row(reader.GetInt64(0), id, Same(id, reader.GetString(2)), at, Same(at, reader.GetString(4)), sender, reader.GetString(6));
         }
+
+        static string Same(string known, string read) => known == read ? known : read;
+    }
+
+    /// <summary>Whether an entry with this id was recorded.</summary>
+    public bool Holds(string id)
+    {
+        holds.Parameters[0].Value = id;
+        return holds.ExecuteScalar() is not null;
     }
 
     /// <summary>Holds off other writers until the work is done; what it wrote is kept only when it returns.</summary>
@@ -116,7 +131,7 @@ public sealed class JournalStore : IDisposable
 
     public void Dispose()
     {
-        foreach (var command in new[] { after, insert, begin, commit, rollback })
+        foreach (var command in new[] { after, holds, insert, begin, commit, rollback })
         {
             command.Dispose();
         }

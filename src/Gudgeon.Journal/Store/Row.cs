@@ -6,7 +6,8 @@ namespace Gudgeon.Journal;
 /// <summary>One entry as it lies on disk. The body is kept as the text that was first written, so that export gives it back to the byte.</summary>
 public sealed record Row(long Number, string Id, string Act, string At, string EnteredAt, string By, string Body)
 {
-    private const string Instant = "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFK";
+    /// <summary>The round-trip form: it sorts as text, and it is read many times faster than any other.</summary>
+    private const string Instant = "O";
 
     public static Row Of(Recorded recorded) => new(
         recorded.Number,
@@ -24,7 +25,8 @@ public sealed record Row(long Number, string Id, string Act, string At, string E
         {
             why = null;
             var entry = JsonSerializer.Deserialize(Body, JournalJson.Lines.Entry) ?? throw new JsonException("an empty entry");
-            return new Recorded(Number, Id, Act, When(At), When(EnteredAt), By, entry);
+            var at = When(At);
+            return new Recorded(Number, Id, Act, at, ReferenceEquals(At, EnteredAt) ? at : When(EnteredAt), By, entry);
         }
         catch (Exception e) when (e is JsonException or FormatException or NotSupportedException)
         {
