@@ -7,11 +7,13 @@ public static class SumCatalogue
     public static IReadOnlyList<SumEntry> All { get; } =
     [
         .. Fasteners.FastenerSums.List,
+        .. Fits.FitSums.List,
         .. Lifting.LiftingSums.List,
         .. Metrology.DerivedSums.List,
         .. Metrology.MetrologySums.List,
         .. Motion.MotionSums.List,
         .. Quantities.QuantitySums.List,
+        .. Shapes.ShapeSums.List,
         .. Statistics.StatisticsSums.List,
     ];
 }

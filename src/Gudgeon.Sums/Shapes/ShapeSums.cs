@@ -1,0 +1,32 @@
+using Gudgeon.Sums.Quantities;
+
+namespace Gudgeon.Sums.Shapes;
+
+/// <summary>The sums of form for the catalogue.</summary>
+public static class ShapeSums
+{
+    private static readonly double[] s_places = [0, 1, 2, 3, 4, 5];
+    private static readonly double[] s_heights = [0, 2, 3, 1, 4, 2];
+    private static readonly Point2[] s_gander = [new(1, 7), new(2, 6), new(5, 8), new(7, 7), new(9, 5), new(3, 7)];
+
+    private static readonly Point3[] s_grid =
+        [new(0, 0, 0), new(1, 0, 3), new(2, 0, 1), new(0, 1, 2), new(1, 1, 6), new(2, 1, 4), new(0, 2, 1), new(1, 2, 2), new(2, 2, -1)];
+
+    /// <summary>The list.</summary>
+    public static IReadOnlyList<SumEntry> List { get; } =
+    [
+        new("shapes.straightness", "Straightness, minimum zone", "min over lines of (max − min of z − a − bx)", [new("x", "places", "mm"), new("z", "heights", "mm")], "mm",
+            "three places or more; heights small beside the length", "ISO 12780-1 (from memory); exact linear programme",
+            new("x 0…5, z 0 2 3 1 4 2", 2.5, 1e-9, "exact rational arithmetic; recomputed with SciPy HiGHS", () => Straightness.MinimumZone(s_places, s_heights).Zone)),
+        new("shapes.flatness", "Flatness, minimum zone", "min over planes of (max − min of z − a − bx − cy)", [new("x, y", "places", "mm"), new("z", "heights", "mm")], "mm",
+            "four points or more, not on one line", "ISO 12781-1 (from memory); exact linear programme",
+            new("rows 0 3 1; 2 6 4; 1 2 −1", 6.5, 1e-9, "exact rational arithmetic; recomputed with SciPy HiGHS", () => Flatness.MinimumZone(s_grid).Zone)),
+        new("shapes.flatness-ls", "Flatness by the least-squares plane", "max − min of z − a − bx − cy, a b c least squares", [new("x, y", "places", "mm"), new("z", "heights", "mm")], "mm",
+            "four points or more, not on one line; never below the minimum zone", "ISO 12781-1 (from memory)",
+            new("the same grid", 41.0 / 6, 1e-9, "exact rational arithmetic", () => Flatness.LeastSquaresPlane(s_grid).Zone)),
+        new("shapes.circle", "Least-squares circle, radius", "min Σ(√((x − a)² + (y − b)²) − r)²", [new("x, y", "points of a section", "mm")], "mm", "four points or more, not on one line",
+            "Gander, Golub and Strebel, BIT 34 (1994)", new("their six points", 4.7142260, 1e-6, "published 4.7142 (from memory); recomputed with SciPy", () => Roundness.LeastSquaresCircle(s_gander).Radius)),
+        new("shapes.vee", "What a V-block magnifies of lobes", "F = 1 + cos(n(90° + α/2))/sin(α/2)", [new("n", "lobes", "1"), new("α", "angle of the V", "°")], "1",
+            "two lobes or more; α between 0° and 180°", "ISO 4292 (from memory); geometry", new("n 5, α 90°", 2, 1e-12, "recomputed; agrees with the table of ISO 4292 as remembered", () => Lobes.VeeBlockFactor(5, Angle.FromDegrees(90)))),
+    ];
+}
