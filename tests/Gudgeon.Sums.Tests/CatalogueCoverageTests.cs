@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
+using System.Xml.Linq;
 
 namespace Gudgeon.Sums.Tests;
 
@@ -31,6 +32,26 @@ public class CatalogueCoverageTests
     [MemberData(nameof(Sums))]
     public void Sum_that_can_be_called_is_in_the_catalogue(string method, string id) =>
         Assert.True(SumCatalogue.All.Any(sum => sum.Id == id), $"{method} has no entry {id}");
+
+    [Fact]
+    public void No_two_sums_share_an_entry() =>
+        Assert.Empty(Sums.Select(row => row.Data.Item2).GroupBy(id => id).Where(group => group.Count() > 1).Select(group => group.Key));
+
+    [Fact]
+    public void Every_sum_says_formula_units_range_errors_and_source()
+    {
+        var docs = XDocument.Load(Path.Combine(AppContext.BaseDirectory, "Gudgeon.Sums.xml")).Descendants("member")
+            .ToLookup(member => Regex.Replace(member.Attribute("name")!.Value, @"\(.*", ""), member => member.Value.ToLowerInvariant());
+        Assert.All(Sums.Select(row => row.Data.Item1), sum =>
+        {
+            var subject = Subjects.Single(name => docs.Contains($"M:Gudgeon.Sums.{name}.{sum}"));
+            var text = string.Join(' ', docs[$"M:Gudgeon.Sums.{subject}.{sum}"]);
+            // A short form may point at the type or the twin that says it.
+            if (text.Contains("as there") || !text.Contains("formula"))
+                text += string.Join(' ', docs[$"T:Gudgeon.Sums.{subject}.{sum.Split('.')[0]}"]);
+            Assert.All(["formula", "units", "range", "errors", "source"], part => Assert.Contains(part, text));
+        });
+    }
 
     private static string Hyphened(string name) => Regex.Replace(name, "(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])", "-").ToLowerInvariant();
 }

@@ -38,13 +38,13 @@ public static class CraneBoom
     /// Formula: ram c closes a triangle with a = pivot to ram foot and b = pivot to ram pin: angle between a and b = acos((a² + b² − c²)/2ab); boom angle = that + direction of a.
     /// Units: mm, degrees. Range: ram between shortest and longest; hole one of the list. Errors: play of pins, bend of the boom. Source: cosine rule.
     /// </remarks>
-    public static Outcome<CranePose> At(CraneGeometry crane, int hole, Length ram) => Check(crane, hole)
+    public static Outcome<CranePose> PoseAt(CraneGeometry crane, int hole, Length ram) => Check(crane, hole)
         .Within("ram", ram.Millimetres, crane.RamShortest.Millimetres, crane.RamLongest.Millimetres, "mm")
         .Then(() => Pose(crane, hole, ram));
 
     /// <summary>The crane along its whole stroke, from closed to open.</summary>
     /// <remarks>
-    /// Formula, units, errors and source as <see cref="At"/>. Range: 2 to 200 steps.
+    /// Formula, units, errors and source as <see cref="PoseAt"/>. Range: 2 to 200 steps.
     /// </remarks>
     public static Outcome<IReadOnlyList<CranePose>> Stroke(CraneGeometry crane, int hole, int poses) => Check(crane, hole)
         .That(poses is >= 2 and <= 200, "poses", Show(poses), "2 to 200", "Give how many pictures of the stroke are wanted")
@@ -53,11 +53,11 @@ public static class CraneBoom
 
     /// <summary>Force in the ram under a load on the hook.</summary>
     /// <remarks>
-    /// Formula: F = m·g·reach from pivot/perpendicular arm of the ram about the pivot. Units: kg, mm, N. Range: as <see cref="At"/>, mass 0 and above.
+    /// Formula: F = m·g·reach from pivot/perpendicular arm of the ram about the pivot. Units: kg, mm, N. Range: as <see cref="PoseAt"/>, mass 0 and above.
     /// Errors: leaves out the boom's own mass. Source: moments about the pivot.
     /// </remarks>
     public static Outcome<Force> RamForce(CraneGeometry crane, int hole, Length ram, Mass load) => Check(crane, hole).NotNegative("load", load)
-        .Go(() => At(crane, hole, ram)).Then(pose =>
+        .Go(() => PoseAt(crane, hole, ram)).Then(pose =>
         {
             var (ax, az) = ((crane.RamFootForward - crane.PivotForward).Millimetres, (crane.RamFootHeight - crane.PivotHeight).Millimetres);
             var (bx, bz) = (crane.RamPinAlong.Millimetres * Math.Cos(pose.BoomAngle.Radians), crane.RamPinAlong.Millimetres * Math.Sin(pose.BoomAngle.Radians));

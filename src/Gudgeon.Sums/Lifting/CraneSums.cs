@@ -13,17 +13,17 @@ internal static class CraneSums
 
     public static IReadOnlyList<SumEntry> List { get; } =
     [
-        new("lifting.at", "Where the hook is at a stroke", "boom angle = acos((a² + b² − c²)/2ab) + direction of a", Ram, "mm", "ram within its stroke; else refused", "cosine rule",
-            new("level boom, hook 120 below the pin 1500 up", 1380, 1e-9, "by hand", () => CraneBoom.At(Crane, 0, Level).Value.HookHeight.Millimetres)),
+        new("lifting.pose-at", "Where the hook is at a stroke", "boom angle = acos((a² + b² − c²)/2ab) + direction of a", Ram, "mm", "ram within its stroke; else refused", "cosine rule",
+            new("level boom, hook 120 below the pin 1500 up", 1380, 1e-9, "by hand", () => CraneBoom.PoseAt(Crane, 0, Level).Value.HookHeight.Millimetres)),
         new("lifting.stroke", "The crane along its stroke", "as for one stroke", Ram, "mm", "2 to 200 poses; else refused", "cosine rule",
             new("last of five poses, ram", 950, 1e-9, "by hand: the open ram", () => CraneBoom.Stroke(Crane, 0, 5).Value[^1].Ram.Millimetres)),
         new("lifting.ram-force", "Force in the ram", "F = m·g·reach/arm", [.. Ram, new("m", "load", "kg")], "N", "ram within its stroke; else refused", "moments about the pivot",
             new("200 kg at 1.2 m, boom level", 7071.68, 0.01, Apart, () => CraneBoom.RamForce(Crane, 0, Level, Kg(200)).Value.Newtons)),
         new("lifting.on-plate", "A load against the crane's plate", "m ≤ plate at the hole", [new("m", "load", "kg")], "1", "beyond the plate it is refused", "the crane's own plate",
             new("375 kg on 750", 0.5, 1e-12, "by hand", () => CraneBoom.OnPlate(Crane, 0, Kg(375)).Value)),
-        new("lifting.check", "Whether a crane stands on each wheel line", "Σ w·(d·cos σ − z·sin σ), rope load (w/cos δ)·(d·cos(σ + δ) − z·sin(σ + δ))",
+        new("lifting.stands", "Whether a crane stands on each wheel line", "Σ w·(d·cos σ − z·sin σ), rope load (w/cos δ)·(d·cos(σ + δ) − z·sin(σ + δ))",
             [new("w", "weight", "N"), new("d", "distance inside the line", "mm"), new("z", "height", "mm"), new("σ", "slope", "°"), new("δ", "swing", "°")], "kg", "swing to 30°, slope to 10°; one that tips is refused", "moments about a line",
-            new("75 kg at 0.55, front line 1.60, boom end 1.75 m", 525, 1e-9, Apart, () => CraneTipping.Check(new(
+            new("75 kg at 0.55, front line 1.60, boom end 1.75 m", 525, 1e-9, Apart, () => CraneTipping.Stands(new(
                 [new("fl", 1600, 450), new("fr", 1600, -450), new("rr", 0, -350), new("rl", 0, 350)], Kg(75), new(550, 0, 500), Mass.Zero, new(1750, 0, 1500), Angle.Zero, Angle.Zero))
                 .Value.Lines.Single(line => line.SpareLoad is { Kilograms: < 600 }).SpareLoad!.Value.Kilograms)),
         new("lifting.mount", "Moment, turning torque and bolts of an engine on a stand", "M = m·g·(x + face to post); F = m·g·x·h/Σh²; σ = √((F/As + 32·M/(π·d0³))² + 3·(V/As)²)",

@@ -51,7 +51,7 @@ public static class CraneTipping
     /// Units: mm, kg, N·m, degrees. Range: three wheels or more, swing 0 to 30°, slope 0 to 10°; a crane that tips is refused.
     /// Errors: rigid crane and floor, loads at rest; a wheel in a drain or on a stone is a slope of its own. Source: moments about a line.
     /// </remarks>
-    public static Outcome<Standing> Check(StandingCrane crane)
+    public static Outcome<Standing> Stands(StandingCrane crane)
     {
         var check = new InputCheck().Positive("mass of the crane", crane.CraneMass).NotNegative("load", crane.Load)
             .Within("swing", crane.Swing, 0, 30).Within("slope", crane.Slope, 0, 10)

@@ -26,6 +26,7 @@ public static class LiftingSums
                 [new("near", new(200, 0, 0), Mm(double.Hypot(200, 600))), new("far", new(-350, 0, 0), Mm(double.Hypot(350, 600)))]).Value.Legs[0].Likely.Newtons)),
         .. GearSums.List,
         .. CraneSums.List,
+        .. RoomSums.List,
     ];
 
     private static Length Mm(double value) => Length.FromMillimetres(value);

@@ -25,7 +25,7 @@ public static class PositiveStop
     /// <param name="stoppedAfterTop">Disc reading at the stop, turned backwards.</param>
     /// <param name="readingUncertainty">Standard uncertainty of one reading.</param>
     /// <param name="gear">Crank and rod where the cylinder is offset; none when it is in line.</param>
-    public static Outcome<TrueTop> Top(Angle stoppedBeforeTop, Angle stoppedAfterTop, Angle readingUncertainty, CrankSlider? gear = null)
+    public static Outcome<TrueTop> FindTop(Angle stoppedBeforeTop, Angle stoppedAfterTop, Angle readingUncertainty, CrankSlider? gear = null)
     {
         var travel = Round(stoppedAfterTop.Degrees - stoppedBeforeTop.Degrees, 0);
         return new InputCheck()

@@ -18,14 +18,14 @@ public class CraneTests
     public void Ram_force_is_the_reckoned_one(double boom, double newtons)
     {
         var ram = Mm(Math.Sqrt(520_000 - 480_000 * Math.Cos((90 + boom) * Math.PI / 180)));
-        Assert.Equal(boom, CraneBoom.At(Crane, 2, ram).Value.BoomAngle.Degrees, 1e-6);
+        Assert.Equal(boom, CraneBoom.PoseAt(Crane, 2, ram).Value.BoomAngle.Degrees, 1e-6);
         Assert.Equal(newtons, CraneBoom.RamForce(Crane, 2, ram, Kg(200)).Value.Newtons, 0.01);
     }
 
     [Fact]
     public void Hook_of_a_level_boom_is_where_it_is_by_hand()
     {
-        var pose = CraneBoom.At(Crane, 0, Mm(Math.Sqrt(520_000))).Value;
+        var pose = CraneBoom.PoseAt(Crane, 0, Mm(Math.Sqrt(520_000))).Value;
         Assert.Equal(900, pose.Reach.Millimetres, 1e-9);
         Assert.Equal(1380, pose.HookHeight.Millimetres, 1e-9);
         Assert.Equal(1500, pose.TipHeight.Millimetres, 1e-9);
@@ -40,7 +40,7 @@ public class CraneTests
             var (low, high) = (Math.Abs(side - pin) + 1, side + pin - 1);
             var crane = Crane with { RamFootForward = Mm(forward), RamFootHeight = Mm(foot), RamPinAlong = Mm(pin), RamShortest = Mm(low), RamLongest = Mm(high) };
             var ram = low + part * (high - low);
-            var angle = CraneBoom.At(crane, 1, Mm(ram)).Value.BoomAngle.Radians;
+            var angle = CraneBoom.PoseAt(crane, 1, Mm(ram)).Value.BoomAngle.Radians;
             Assert.Equal(ram, double.Hypot(pin * Math.Cos(angle) - forward, 1500 + pin * Math.Sin(angle) - foot), 1e-6);
         });
 
@@ -66,7 +66,7 @@ public class CraneTests
 
     [Fact]
     public void Crane_that_cannot_be_is_refused_all_at_once() => Says.All(
-        CraneBoom.At(Crane with { PivotHeight = Mm(-1), RamLongest = Mm(500), Holes = [new(Mm(900), Kg(500)), new(Mm(800), Kg(600))] }, 2, Mm(600)),
+        CraneBoom.PoseAt(Crane with { PivotHeight = Mm(-1), RamLongest = Mm(500), Holes = [new(Mm(900), Kg(500)), new(Mm(800), Kg(600))] }, 2, Mm(600)),
         "height of the pivot: met -1 mm; expected more than 0 mm. Look at height of the pivot again.",
         "open ram: met 500 mm; expected more than closed, 550 mm. Measure the ram between its pins, closed and open.",
         "hole of the boom: met 3; expected 1 to 2. Count the holes from the post.",
@@ -76,10 +76,10 @@ public class CraneTests
     [Fact]
     public void Ram_that_cannot_close_its_triangle_is_refused() => Says.One(
         "ram: met 550 to 1001 mm; expected between 200 and 1000 mm, or it cannot close its triangle. Measure foot, pin and pivot again.",
-        CraneBoom.At(Crane with { RamLongest = Mm(1001) }, 0, Mm(600)));
+        CraneBoom.PoseAt(Crane with { RamLongest = Mm(1001) }, 0, Mm(600)));
 
     [Fact]
-    public void Ram_beyond_its_stroke_is_refused() => Says.One("ram: met 951 mm; expected 550 to 950 mm. Look at ram again.", CraneBoom.At(Crane, 0, Mm(951)));
+    public void Ram_beyond_its_stroke_is_refused() => Says.One("ram: met 951 mm; expected 550 to 950 mm. Look at ram again.", CraneBoom.PoseAt(Crane, 0, Mm(951)));
 
     private static Length Mm(double value) => Length.FromMillimetres(value);
 

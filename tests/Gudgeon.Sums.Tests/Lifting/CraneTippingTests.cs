@@ -14,18 +14,18 @@ public class CraneTippingTests
     [Fact]
     public void Load_that_tips_is_the_reckoned_one()
     {
-        var line = CraneTipping.Check(Empty).Value.Lines.Single(line => line.Line == "front right to front left");
+        var line = CraneTipping.Stands(Empty).Value.Lines.Single(line => line.Line == "front right to front left");
         Assert.Equal(525, line.SpareLoad!.Value.Kilograms, 1e-9);
-        Assert.Equal(125, CraneTipping.Check(Empty with { Load = Kg(400) }).Value.Worst.SpareLoad!.Value.Kilograms, 1e-9);
-        Assert.Null(CraneTipping.Check(Empty with { Tip = new(1450, 0, 1500) }).Value.Lines.Single(other => other.Line == line.Line).SpareLoad);
+        Assert.Equal(125, CraneTipping.Stands(Empty with { Load = Kg(400) }).Value.Worst.SpareLoad!.Value.Kilograms, 1e-9);
+        Assert.Null(CraneTipping.Stands(Empty with { Tip = new(1450, 0, 1500) }).Value.Lines.Single(other => other.Line == line.Line).SpareLoad);
     }
 
     [Fact]
     public void Load_a_step_below_the_tipping_one_stands_and_at_it_is_refused()
     {
-        Assert.True(CraneTipping.Check(Empty with { Load = Kg(524.9) }).Ok);
+        Assert.True(CraneTipping.Stands(Empty with { Load = Kg(524.9) }).Ok);
         Says.One("front right to front left: met 772.274 N·m tipping, 772.274 N·m holding; expected more holding than tipping. "
-            + "Draw the boom in, take mass off, or set the legs wider; do not hold it down by hand.", CraneTipping.Check(Empty with { Load = Kg(525.0000001) }));
+            + "Draw the boom in, take mass off, or set the legs wider; do not hold it down by hand.", CraneTipping.Stands(Empty with { Load = Kg(525.0000001) }));
     }
 
     // A second way: the resultant of all forces, leaned straight across the line, meets the floor inside that line or beyond it.
@@ -51,26 +51,26 @@ public class CraneTippingTests
             }
 
             if (Math.Abs(margin) > 1e-6)
-                Assert.Equal(margin > 0, CraneTipping.Check(crane).Ok);
+                Assert.Equal(margin > 0, CraneTipping.Stands(crane).Ok);
         });
 
     [Fact]
     public void Swing_and_slope_only_ever_take_away() =>
         Gen.Select(Gen.Double[0, 300], Gen.Double[0, 10], Gen.Double[0, 3]).Sample((load, swing, slope) =>
         {
-            var still = CraneTipping.Check(Empty with { Load = Kg(load) }).Value.Worst.Factor;
-            if (CraneTipping.Check(Empty with { Load = Kg(load), Swing = Angle.FromDegrees(swing), Slope = Angle.FromDegrees(slope) }).TryGet(out var moved))
+            var still = CraneTipping.Stands(Empty with { Load = Kg(load) }).Value.Worst.Factor;
+            if (CraneTipping.Stands(Empty with { Load = Kg(load), Swing = Angle.FromDegrees(swing), Slope = Angle.FromDegrees(slope) }).TryGet(out var moved))
                 Assert.True(moved.Worst.Factor <= still * (1 + 1e-9));
         });
 
     [Fact]
     public void Little_to_spare_is_warned_of() => Assert.Equal(
         "front right to front left: met 1.3125 times as much holding as tipping; expected 1.5 or more (common practice, no source). Draw the boom in if there is room.",
-        Assert.Single(CraneTipping.Check(Empty with { Load = Kg(400) }).Value.Warnings).ToString());
+        Assert.Single(CraneTipping.Stands(Empty with { Load = Kg(400) }).Value.Warnings).ToString());
 
     [Fact]
     public void Bad_crane_is_refused_all_at_once() => Says.All(
-        CraneTipping.Check(new([Wheels[0], Wheels[1]], Kg(-75), new(550, 0, -5), Kg(-1), new(1750, 0, 0), Angle.FromDegrees(31), Angle.FromDegrees(-1))),
+        CraneTipping.Stands(new([Wheels[0], Wheels[1]], Kg(-75), new(550, 0, -5), Kg(-1), new(1750, 0, 0), Angle.FromDegrees(31), Angle.FromDegrees(-1))),
         "mass of the crane: met -75 kg; expected more than 0 kg. Look at mass of the crane again.",
         "load: met -1 kg; expected 0 kg or more. Look at load again.",
         "swing: met 31°; expected 0 to 30°. Look at swing again.",
@@ -81,7 +81,7 @@ public class CraneTippingTests
 
     [Fact]
     public void Crane_that_falls_empty_is_refused() => Says.One(
-        "centre of the crane: met 1700, 0, 500 mm; expected a place between the wheels. Measure again: an empty crane stands.", CraneTipping.Check(Empty with { CraneCentre = new(1700, 0, 500) }));
+        "centre of the crane: met 1700, 0, 500 mm; expected a place between the wheels. Measure again: an empty crane stands.", CraneTipping.Stands(Empty with { CraneCentre = new(1700, 0, 500) }));
 
     private static Mass Kg(double value) => Mass.FromKilograms(value);
 }

@@ -15,7 +15,7 @@ public class TimingTests
         {
             var gear = CrankSlider.Of(Mm(r), Mm(r * ratio), Length.Zero).Value;
             var (before, after) = gear.AnglesAt(gear.Stroke * depth).Value;
-            var top = PositiveStop.Top(OnDisc(before, disc), OnDisc(after, disc), Deg(0.25)).Value;
+            var top = PositiveStop.FindTop(OnDisc(before, disc), OnDisc(after, disc), Deg(0.25)).Value;
             Assert.Equal(0, Math.IEEERemainder(top.DiscAtTop.Degrees - disc, 360), 1e-6);
             Assert.Equal(0, Math.IEEERemainder(top.TurnPointerBy.Degrees - disc, 360), 1e-6);
             Assert.InRange(top.TurnPointerBy.Degrees, -180, 180);
@@ -29,7 +29,7 @@ public class TimingTests
         {
             var gear = CrankSlider.Of(Mm(r), Mm(r * ratio), Mm(r * offset)).Value;
             var (before, after) = gear.AnglesAt(gear.Stroke * depth).Value;
-            var top = PositiveStop.Top(OnDisc(before, 100), OnDisc(after, 100), Angle.Zero, gear).Value;
+            var top = PositiveStop.FindTop(OnDisc(before, 100), OnDisc(after, 100), Angle.Zero, gear).Value;
             Assert.Equal(100 + gear.Top.Degrees, top.DiscAtTop.Degrees, 1e-5);
         });
 
@@ -38,7 +38,7 @@ public class TimingTests
     [InlineData(20, 340, "320°")]
     public void Stops_read_the_wrong_way_are_refused(double first, double second, string met) => Says.One(
         $"turn between the stops: met {met}; expected 10 to 240°. Read again: first against the stop in the running direction, then backwards.",
-        PositiveStop.Top(Deg(first), Deg(second), Angle.Zero));
+        PositiveStop.FindTop(Deg(first), Deg(second), Angle.Zero));
 
     // Harmonic lift y = (h/2)(1 − cos 2πφ/β), h 9.5, β 240°: 189.5151° above 1.0 mm (invented inputs, recomputed). Lobe centre put at 110°.
     [Fact]
