@@ -25,7 +25,7 @@ public sealed record Gate(string Id, string Name, IReadOnlyList<string> ClosedBy
     /// <summary>Joint kinds that must be tight for good.</summary>
     public IReadOnlyList<string> Final { get; init; } = [];
 
-    /// <summary>Characteristics that must be taken and within limits.</summary>
+    /// <summary>Ids of <see cref="Characteristics"/> that must be taken and within limits, on every part that carries them.</summary>
     public IReadOnlyList<string> Readings { get; init; } = [];
 
     public IReadOnlyList<Register> Empty { get; init; } = [];
@@ -59,11 +59,17 @@ public static class Gates
             {
                 Back = [.. r.List("back").Where(kinds.Contains)],
                 Final = [.. r.List("final").Where(joints.Contains)],
-                Readings = r.List("readings"),
+                Readings = [.. r.List("readings").Where(x => IsAsked(x, kinds, engine)).Select(x => x.Split('!')[0])],
                 Empty = [.. r.List("registers").Select(x => Enum.Parse<Register>(x, ignoreCase: true))],
                 Looks = [.. Looks[r["id"]]],
                 Firm = [.. r.List("firm").Where(joints.Contains)],
             })
             .Where(g => g.ClosedBy.Count > 0)];
     }
+
+    /// <summary>A reading is asked for if a part of the engine carries it, and unless the engine has what makes it needless: hydraulic adjusters need no clearance.</summary>
+    private static bool IsAsked(string reading, HashSet<string> kinds, EngineModel engine) =>
+        Characteristics.Find(reading.Split('!')[0]) is { } found
+        && found.Carriers.Any(options => options.Any(o => kinds.Contains(o.Kind)))
+        && (reading.Split('!') is not [_, var unless] || engine.Lines.Values.All(l => l.Kind != unless));
 }

@@ -10,6 +10,7 @@ public class GateTests
         var joints = AnatomyTables.Own.Joints.Select(r => r["id"]).ToHashSet();
         Assert.Empty(Gates.Rows.SelectMany(r => r.List("back")).Except(AnatomyTables.Own.PartKinds));
         Assert.Empty(Gates.Rows.SelectMany(r => r.List("final").Concat(r.List("firm"))).Except(joints));
+        Assert.DoesNotContain(Gates.Rows.SelectMany(r => r.List("readings")), id => Characteristics.Find(id.Split('!')[0]) is null);
         Assert.Empty(Gates.Looks.Select(g => g.Key).Except(Gates.Rows.Select(r => r["id"])));
     }
 
@@ -51,5 +52,22 @@ public class GateTests
         var model = new EngineModel();
         model.Add(new Part("head.1", "head", "head", []));
         Assert.Equal(["GA3"], Gates.Of(model).Select(g => g.Id));
+    }
+
+    [Theory]
+    [InlineData("", true)]
+    [InlineData("act=finger lash=hydraulic", false)]
+    public void Valve_clearance_is_asked_where_it_is_set(string line, bool asked)
+    {
+        var gate = Gates.Of(Anatomy.Build(NamedEngines.FromLine(line))).Single(g => g.Id == "GA4");
+        Assert.Equal(asked, gate.Readings.Contains("valve-clearance"));
+    }
+
+    [Fact]
+    public void Readings_of_parts_that_are_not_there_are_not_asked()
+    {
+        var gate = Gates.Of(NamedEngines.Build("single, air, split case")).Single(g => g.Id == "GA2");
+        Assert.DoesNotContain("main-crush", gate.Readings);
+        Assert.Contains("crank-end-float", gate.Readings);
     }
 }

@@ -38,4 +38,21 @@ public class NamedEngineTests
             Assert.True(at is "block.1" or "crankcase.1" or "case-half.1" || model.JointsOf(at).Count > 0 && model.Joints[model.JointsOf(at)[0]].FixedTo.Count == 0, $"{part} hangs on {at}");
         }
     }
+
+    /// <summary>Backwards through a strip, whatever had to be off before a part is still off when that part goes on.</summary>
+    [Theory]
+    [MemberData(nameof(NamedEngines.Names), MemberType = typeof(NamedEngines))]
+    public void Engine_taken_apart_goes_back(string name)
+    {
+        var model = NamedEngines.Build(name);
+        var off = model.Parts.Keys.ToHashSet();
+        foreach (var id in Strip.Order(model, facts: false).Reverse().Where(off.Contains))
+        {
+            var first = model.Access.TryGetValue(id, out var rule) ? rule.First : [];
+            Assert.All(first.Where(n => n.Sort == NeedSort.PartOff), n => Assert.Contains(n.Id, off));
+            off.Remove(id);
+        }
+
+        Assert.Empty(off);
+    }
 }
