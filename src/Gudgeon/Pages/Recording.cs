@@ -19,8 +19,9 @@ public static class Recording
         if (!outcome.TryGet(out var reply))
             return Refused(visit, form, outcome.Refusals);
 
-        var told = reply.Entries.Count == 0 ? "" : $"?told={reply.Entries[0].Number}-{reply.Entries[^1].Number}";
-        return Back.To(visit.Plate.Href(form["back"].ToString()) + told);
+        var back = visit.Plate.Href(form["back"].ToString());
+        var told = reply.Entries.Count == 0 ? "" : $"{(back.Contains('?') ? '&' : '?')}told={reply.Entries[0].Number}-{reply.Entries[^1].Number}";
+        return Back.To(back + told);
     }
 
     public static IResult Refused(Visit visit, IFormCollection form, IReadOnlyList<Refusal> refusals) =>

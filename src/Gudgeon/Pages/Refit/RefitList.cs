@@ -8,7 +8,7 @@ namespace Gudgeon.Pages.Refit;
 /// <param name="Waiting">Parts that wait for deeper ones.</param>
 /// <param name="Joints">Joints that are open though their part is back.</param>
 /// <param name="Lines">Lines that are parted though both ends are back.</param>
-public sealed record RefitList(IReadOnlyList<Part> Now, IReadOnlyList<RefitStep> Waiting, IReadOnlyList<Joint> Joints, IReadOnlyList<Line> Lines, IReadOnlyList<(Line Line, string Port)> Caps, int Back, int All)
+public sealed record RefitList(IReadOnlyList<Part> Now, IReadOnlyList<RefitStep> Waiting, IReadOnlyList<Joint> Joints, IReadOnlyList<Line> Lines, IReadOnlyList<(Line Line, string Port)> Caps, IReadOnlyList<GateStand> Gates, IReadOnlyList<Operation> Done, int Back, int All)
 {
     public static RefitList Of(Bench bench)
     {
@@ -23,6 +23,8 @@ public sealed record RefitList(IReadOnlyList<Part> Now, IReadOnlyList<RefitStep>
             [.. joints.Where(j => bench.Part(j.Part).IsOn).Concat(joints.Where(j => !bench.Part(j.Part).IsOn))],
             [.. lines.Where(l => new[] { l.From, l.To }.All(p => p.IsOutside || IsHere(p.Part)))],
             [.. lines.SelectMany(l => bench.Line(l.Id).Caps.Select(port => (l, port)))],
+            GateStand.Open(bench),
+            [.. engine.Operations.Values.Where(o => bench.IsDone(o.Id))],
             touched - steps.Count, touched);
 
         bool IsHere(string part) => !engine.Parts.ContainsKey(part) || bench.Part(part) is { IsOn: true } or { IsRiding: true } or { IsAbsent: true };

@@ -16,12 +16,19 @@ public sealed class RefitSlice : ISlice
         var book = app.MapGroup("/books/{book}");
         book.MapGet("/refit", (Visit visit) => new RazorComponentResult<RefitPage>(new { Visit = visit, Plan = RefitList.Of(visit.Bench) }));
         book.MapGet("/all-back", (Visit visit) => new RazorComponentResult<AllBackPage>(new { Visit = visit }));
-        book.MapPost("/on", StripSlice.Form((_, form, _) => [new Tell(new PartOn(form.Text("part")))]));
+        book.MapGet("/gate/{id}", IResult (Visit visit, string id, string? part) => visit.Bench.Gate(id) is { } gate
+            ? new RazorComponentResult<GatePage>(new { Visit = visit, Stand = GateStand.Of(visit.Bench, gate, part) })
+            : Recording.Refused(visit, FormCollection.Empty, [new Refusal("the address", $"gate \"{id}\"", "a gate of this engine", "Go to Refit and pick one")]));
+        book.MapPost("/looked", StripSlice.Form((_, form, _) => [.. form["look"].Where(l => l is { Length: > 0 }).Select(l => new Tell(new GateLooked(form.Text("gate"), l!, form.Text("closing"))))]));
+        book.MapPost("/undone", StripSlice.Form((_, form, _) => [new UndoOperation(form.Text("operation"), Override: Reason(form))]));
+        book.MapPost("/on", StripSlice.Form((_, form, _) => [new PutBack(form.Text("part"), Override: Reason(form))]));
         book.MapPost("/in", StripSlice.Form(FastenersBack));
         book.MapPost("/joined", StripSlice.Form((_, form, _) => [new Tell(new LineJoined(form.Text("line")))]));
         book.MapPost("/opened", StripSlice.Form((_, form, _) => [new Tell(new PortOpened(form.Text("line"), form.Text("port")))]));
         book.MapPost("/lost-found", StripSlice.Form((_, form, refusals) => form.Count("count", "how many turned up", refusals) is { } count ? [new Tell(new FastenersFound(form.Text("joint"), count, form.Place()))] : []));
     }
+
+    private static string? Reason(IFormCollection form) => form.Text("override") is { Length: > 0 } reason ? reason : null;
 
     private static IReadOnlyList<Request> FastenersBack(Visit visit, IFormCollection form, List<Refusal> refusals)
     {

@@ -21,7 +21,6 @@ public sealed class StripSlice : ISlice
         book.MapPost("/absent-line", Form((_, form, _) => [.. Ids(form, "line").Select(id => new Tell(new LineAbsent(id)))]));
         book.MapPost("/parted", Form((_, form, _) => [.. Ids(form, "line").Select(id => new Tell(new LineParted(id)))]));
         book.MapPost("/done", Form((_, form, _) => [new Tell(new OperationDone(form.Text("operation")))]));
-        book.MapPost("/undone", Form((_, form, _) => [new Tell(new OperationUndone(form.Text("operation")))]));
         book.MapPost("/answer", Form((_, form, _) => [new Tell(new FactAnswered(form.Text("fact"), form.Text("yes") == "yes"))]));
         book.MapPost("/fasteners", Form(Fasteners));
         book.MapPost("/tag", Form(Tag));
