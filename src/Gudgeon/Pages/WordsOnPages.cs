@@ -76,7 +76,7 @@ public static class WordsOnPages
     /// <summary>One need in words, as something to be done.</summary>
     public static string Need(Bench bench, Need need) => need.Sort switch
     {
-        NeedSort.LineParted => $"part the {bench.NameOf(need.Id)}",
+        NeedSort.LineParted => $"undo the {bench.NameOf(need.Id)}",
         NeedSort.Fact => bench.Engine.Facts.TryGetValue(need.Id, out var fact) ? $"(if yes: {fact.Question})" : need.Id,
         _ => bench.NameOf(need.Id),
     };

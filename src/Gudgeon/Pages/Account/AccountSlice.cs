@@ -18,10 +18,13 @@ public sealed class AccountSlice : ISlice
         book.MapPost("/put", StripSlice.Form((_, form, _) => Put(form)));
     }
 
-    private static IReadOnlyList<Request> Put(IFormCollection form) => (form.Text("part"), form.Text("joint"), form.Place() ?? "") switch
+    private static IReadOnlyList<Request> Put(IFormCollection form)
     {
-        ({ Length: > 0 } part, _, var place) => [new Tell(new PartPut(part, place))],
-        (_, { Length: > 0 } joint, var place) => [new Tell(new FastenersPut(joint, place))],
-        _ => [],
-    };
+        var place = form.Place() ?? "";
+        return
+        [
+            .. StripSlice.Ids(form, "part").Select(part => new Tell(new PartPut(part, place))),
+            .. StripSlice.Ids(form, "joint").Distinct().Select(joint => new Tell(new FastenersPut(joint, place))),
+        ];
+    }
 }

@@ -20,12 +20,12 @@ public sealed partial record StripList(
             .GroupBy(n => n.Id).ToDictionary(g => g.Key, g => g.Count());
 
         var now = bench.CanComeOff()
-            .GroupBy(p => (p.Kind == "own" ? p.Id : p.Kind, bench.Part(p.Id).Where))
+            .GroupBy(p => (Kind(p), bench.Part(p.Id).Where))
             .Select(g => new StripGroup(Named(bench, [.. g]), [.. g], g.Max(p => asked.GetValueOrDefault(p.Id)), bench.Part(g.First().Id).IsRiding ? bench.Part(g.First().Id).Where.Words(bench.NameOf) : ""))
             .OrderBy(g => g.Why.Length > 0).ThenByDescending(g => g.Helps)
             .ToArray();
         var notYet = held
-            .GroupBy(h => (h.Part.Kind == "own" ? h.Part.Id : h.Part.Kind, Why: PlaceNumber().Replace(bench.Why(h.Blockers), "")))
+            .GroupBy(h => (Kind(h.Part), Why: PlaceNumber().Replace(bench.Why(h.Blockers), "")))
             .Select(g => (Group: new StripGroup(Named(bench, [.. g.Select(h => h.Part)]), [.. g.Select(h => h.Part)], 0, g.Count() == 1 ? bench.Why(g.First().Blockers) : $"{g.Key.Why}, each"), g.First().Blockers))
             .OrderBy(g => g.Blockers.First.Count + g.Blockers.Choices.Count)
             .Select(g => g.Group);
@@ -46,6 +46,9 @@ public sealed partial record StripList(
 
     private static IEnumerable<Need> Needs(Blockers blockers) =>
         blockers.First.Concat(blockers.Choices.SelectMany(c => c.Sets).SelectMany(s => s)).Distinct();
+
+    /// <summary>Upper and lower shells are one kind of the tables and two sorts of thing in the hand.</summary>
+    private static string Kind(Part part) => part.Kind == "own" ? part.Id : $"{part.Kind}/{PlaceNumber().Replace(part.Name, "")}";
 
     private static string Named(Bench bench, IReadOnlyList<Part> parts) =>
         parts.Count == 1 ? parts[0].Name : bench.Several(parts.Select(p => p.Id));

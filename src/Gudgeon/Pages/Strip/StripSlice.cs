@@ -40,7 +40,7 @@ public sealed class StripSlice : ISlice
         return refusals.Count > 0 ? Recording.Refused(visit, form, refusals) : Recording.Record(visit, form, requests);
     };
 
-    private static IEnumerable<string> Ids(IFormCollection form, string name) => form[name].Where(id => id is { Length: > 0 }).Select(id => id!);
+    internal static IEnumerable<string> Ids(IFormCollection form, string name) => form[name].Where(id => id is { Length: > 0 }).Select(id => id!);
 
     private static IReadOnlyList<Request> Fasteners(Visit visit, IFormCollection form, List<Refusal> refusals)
     {
