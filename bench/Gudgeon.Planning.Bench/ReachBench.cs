@@ -12,7 +12,7 @@ internal static class ReachBench
     {
         // Both sides warm up on a network that is not measured.
         var warm = RandomNetworks.Large(new Random(1000), 2000, 200);
-        for (var k = 0; k < 30; k++)
+        for (var k = 0; k < 200; k++)
             ReachSolver.Solve(warm, [1999 - k]);
         ReachYardstick.Solve(warm, 1999, 1, 10);
 

@@ -34,27 +34,19 @@ internal sealed class ReducedNetwork
     /// <summary>Null when the targets cannot be reached at all.</summary>
     public static ReducedNetwork? Build(AndOrNetwork network, IReadOnlyCollection<int> targets, long[] weights)
     {
-        var count = network.Nodes.Length + 1;
-        var goal = count - 1;
-        var needs = new List<List<int>>(count);
-        var choices = new List<List<int[][]>>(count);
-        foreach (var node in network.Nodes)
-        {
-            needs.Add(node.IsDone ? [] : [.. node.Needs.Select(need => need.Node).Distinct()]);
-            choices.Add(node.IsDone ? [] : [.. node.Choices.Select(choice => choice.Alternatives.Select(a => a.Distinct().ToArray()).ToArray())]);
-        }
-        needs.Add([.. targets.Distinct()]);
-        choices.Add([]);
-        bool IsFree(int node) => node != goal && network.Nodes[node].IsDone;
-        bool IsBlocked(int node) => node != goal && !network.Nodes[node].IsDone && network.Nodes[node].Blocks.Length > 0;
-
-        var derived = new bool[count];
-        foreach (var node in new Wiring(needs, choices).Derive(node => !IsBlocked(node)))
-            derived[node] = true;
-        if (!derived[goal])
+        var goal = network.Nodes.Length;
+        var needs = new List<int>[goal + 1];
+        var choices = new List<int[][]>[goal + 1];
+        Gather(network, targets, needs, choices);
+        var (all, numbers) = KeepRelevant(needs, choices, goal);
+        var isLost = new bool[goal + 1];
+        Array.Fill(isLost, true);
+        foreach (var node in all.Derive(node => numbers[node] == goal || network.Nodes[numbers[node]].Blocks.Length == 0))
+            isLost[numbers[node]] = false;
+        if (isLost[goal])
             return null;
-        for (var node = 0; node < count; node++)
-            Simplify(needs, choices, node, member => !derived[member], IsFree);
+        foreach (var node in numbers)
+            Simplify(needs, choices, node, isLost);
 
         while (true)
         {
@@ -64,61 +56,100 @@ internal sealed class ReducedNetwork
             if (!Prune(wiring, mustOf, mustOfAlternative, original, choices))
             {
                 var kept = original.Select(node => node == goal ? 0 : weights[node]).ToArray();
-                var numbers = original.Select(node => node == goal ? -1 : node).ToArray();
-                return new ReducedNetwork(wiring, kept, numbers, Array.IndexOf(original, goal), mustOf, mustOfAlternative);
+                var names = original.Select(node => node == goal ? -1 : node).ToArray();
+                return new ReducedNetwork(wiring, kept, names, Array.IndexOf(original, goal), mustOf, mustOfAlternative);
             }
             foreach (var node in original)
-                Simplify(needs, choices, node, _ => false, _ => false);
+                Simplify(needs, choices, node, isLost);
         }
     }
 
-    /// <summary>Drops lost alternatives and free members, and turns a choice with one way left into needs.</summary>
-    private static void Simplify(List<List<int>> needs, List<List<int[][]>> choices, int node, Func<int, bool> isLost, Func<int, bool> isFree)
+    /// <summary>Needs and choices of the goal and of all below it; what is done already asks for nothing and is left out.</summary>
+    private static void Gather(AndOrNetwork network, IReadOnlyCollection<int> targets, List<int>[] needs, List<int[][]>[] choices)
     {
-        needs[node].RemoveAll(need => isFree(need));
+        var nodes = network.Nodes;
+        var goal = nodes.Length;
+        needs[goal] = [.. targets.Where(target => !nodes[target].IsDone).Distinct()];
+        choices[goal] = [];
+        var stack = new Stack<int>(needs[goal]);
+        while (stack.TryPop(out var node))
+        {
+            if (needs[node] is not null)
+                continue;
+            var own = new List<int>();
+            foreach (var need in nodes[node].Needs)
+            {
+                if (nodes[need.Node].IsDone || own.Contains(need.Node))
+                    continue;
+                own.Add(need.Node);
+                stack.Push(need.Node);
+            }
+            needs[node] = own;
+            choices[node] = [];
+            foreach (var choice in nodes[node].Choices)
+            {
+                var ways = choice.Alternatives.Select(way => way.Where(member => !nodes[member].IsDone).Distinct().ToArray()).ToArray();
+                if (ways.Any(way => way.Length == 0))
+                    continue;
+                choices[node].Add(ways);
+                foreach (var member in ways.SelectMany(way => way))
+                    stack.Push(member);
+            }
+        }
+    }
+
+    /// <summary>Drops lost alternatives, and turns a choice with one way left into needs.</summary>
+    private static void Simplify(List<int>[] needs, List<int[][]>[] choices, int node, bool[] isLost)
+    {
         for (var k = choices[node].Count - 1; k >= 0; k--)
         {
-            var left = choices[node][k]
-                .Where(alternative => !alternative.Any(isLost))
-                .Select(alternative => alternative.Where(member => !isFree(member)).ToArray())
-                .ToArray();
+            var left = choices[node][k].Where(way => !way.Any(member => isLost[member])).ToArray();
             choices[node][k] = left;
-            if (left.Length == 0 || (left.Length > 1 && left.All(alternative => alternative.Length > 0)))
+            if (left.Length != 1)
                 continue;
             choices[node].RemoveAt(k);
-            if (left.Length == 1)
-                needs[node] = [.. needs[node].Union(left[0])];
+            needs[node] = [.. needs[node].Union(left[0])];
         }
     }
 
-    private static (Wiring Wiring, int[] Original) KeepRelevant(List<List<int>> needs, List<List<int[][]>> choices, int goal)
+    private static (Wiring Wiring, int[] Original) KeepRelevant(List<int>[] needs, List<int[][]>[] choices, int goal)
     {
-        var seen = new bool[needs.Count];
+        var seen = new bool[goal + 1];
         var stack = new Stack<int>([goal]);
         seen[goal] = true;
         while (stack.TryPop(out var node))
         {
-            foreach (var below in needs[node].Concat(choices[node].SelectMany(ways => ways.SelectMany(way => way))))
+            foreach (var below in needs[node])
+                Enter(below);
+            foreach (var ways in choices[node])
             {
-                if (!seen[below])
+                foreach (var way in ways)
                 {
-                    seen[below] = true;
-                    stack.Push(below);
+                    foreach (var below in way)
+                        Enter(below);
                 }
             }
         }
-        var original = Enumerable.Range(0, needs.Count).Where(node => seen[node]).ToArray();
-        var number = new int[needs.Count];
+        var original = Enumerable.Range(0, goal + 1).Where(node => seen[node]).ToArray();
+        var number = new int[goal + 1];
         for (var k = 0; k < original.Length; k++)
             number[original[k]] = k;
         var keptNeeds = original.Select(node => needs[node].ConvertAll(below => number[below])).ToList();
         var keptChoices = original.Select(node => choices[node].ConvertAll(
             ways => Array.ConvertAll(ways, way => Array.ConvertAll(way, below => number[below])))).ToList();
         return (new Wiring(keptNeeds, keptChoices), original);
+
+        void Enter(int below)
+        {
+            if (seen[below])
+                return;
+            seen[below] = true;
+            stack.Push(below);
+        }
     }
 
     /// <summary>True when something was dropped, so that another round may find more.</summary>
-    private static bool Prune(Wiring wiring, ulong[][] mustOf, ulong[][] mustOfAlternative, int[] original, List<List<int[][]>> choices)
+    private static bool Prune(Wiring wiring, ulong[][] mustOf, ulong[][] mustOfAlternative, int[] original, List<int[][]>[] choices)
     {
         var changed = false;
         for (var node = 0; node < wiring.Count; node++)
