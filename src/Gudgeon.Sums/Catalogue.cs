@@ -9,6 +9,7 @@ public static class SumCatalogue
         .. Fasteners.FastenerSums.List,
         .. Fits.FitSums.List,
         .. Lifting.LiftingSums.List,
+        .. Springs.SpringSums.List,
         .. Metrology.DerivedSums.List,
         .. Metrology.MetrologySums.List,
         .. Motion.MotionSums.List,

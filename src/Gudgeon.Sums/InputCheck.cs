@@ -11,14 +11,17 @@ internal sealed class InputCheck
 
     private readonly List<Refusal> refusals = [];
 
-    public InputCheck Positive(string name, double value, string unit) =>
-        That(double.IsFinite(value) && value > 0, name, $"{Show(value)} {unit}".TrimEnd(), $"more than 0 {unit}".TrimEnd(), $"Look at {name} again");
+    // Nothing on a bench is a thousand million of its unit or a thousand millionth; beyond it a product may overflow.
+    private const double Largest = 1e9;
+    private const double Smallest = 1e-9;
 
-    public InputCheck NotNegative(string name, double value, string unit) =>
-        That(double.IsFinite(value) && value >= 0, name, $"{Show(value)} {unit}".TrimEnd(), $"0 {unit} or more", $"Look at {name} again");
+    public InputCheck Positive(string name, double value, string unit) => value is > 0 and < Smallest or > Largest
+        ? Within(name, value, Smallest, Largest, unit)
+        : That(value > 0, name, $"{Show(value)} {unit}".TrimEnd(), $"more than 0 {unit}".TrimEnd(), $"Look at {name} again");
 
-    public InputCheck Finite(string name, double value, string unit) =>
-        That(double.IsFinite(value), name, $"{Show(value)} {unit}".TrimEnd(), "a number", $"Look at {name} again");
+    public InputCheck NotNegative(string name, double value, string unit) => value > Largest
+        ? Within(name, value, 0, Largest, unit)
+        : That(value >= 0, name, $"{Show(value)} {unit}".TrimEnd(), $"0 {unit} or more", $"Look at {name} again");
 
     public InputCheck Within(string name, double value, double low, double high, string unit) =>
         That(value >= low && value <= high, name, $"{Show(value)} {unit}".TrimEnd(), $"{Show(low)} to {Show(high)} {unit}".TrimEnd(), $"Look at {name} again");

@@ -37,11 +37,12 @@ public static class FloorPlan
     // Between two looks no corner moves farther than this; the half of it is taken off every distance.
     private const double LookMm = 4;
     private const double DrawMm = 150;
+    private const double MostMm = 1e5;
 
     /// <summary>Least distance to every obstacle while the crane goes from pose to pose, and its swept shape.</summary>
     /// <remarks>
     /// Formula: outlines moved in steps in which no corner goes farther than 4 mm; least distance between edges, less 2 mm, 0 where outlines cross or one holds the other; inside the room's outline.
-    /// Units: mm, degrees. Range: two poses or more, three corners or more to an outline; ways to 100 m. Errors: up to 2 mm short, never long. Source: plane geometry.
+    /// Units: mm, degrees. Range: two poses or more, three corners or more to an outline; the far corner's way to 500 m. Errors: up to 2 mm short, never long. Source: plane geometry.
     /// </remarks>
     /// <param name="crane">The crane's outlines about its own origin: legs, body, the engine on its hook.</param>
     /// <param name="way">Poses one after the other; between two of them it moves and turns evenly.</param>
@@ -57,13 +58,19 @@ public static class FloorPlan
         }
 
         for (var i = 0; i < way.Count; i++)
-            check.That(Finite(way[i].At) && Math.Abs(way[i].At.X) <= 1e5 && Math.Abs(way[i].At.Y) <= 1e5, $"pose {i + 1}", $"{Show(way[i].At.X)}, {Show(way[i].At.Y)} mm", "a place within 100 m", "Give the place on the floor again");
+            check.That(Finite(way[i].At), $"pose {i + 1}", $"{Show(way[i].At.X)}, {Show(way[i].At.Y)} mm", "a place within 100 m", "Give the place on the floor again");
+        if (check.Clean)
+        {
+            var travel = way.Zip(way.Skip(1)).Sum(leg => Farthest(leg.First, leg.Second, Reach(crane)));
+            check.That(travel <= 5 * MostMm, "way", $"{Show(travel / 1000)} m at the far corner", $"{Show(5 * MostMm / 1000)} m at most", "Give the way in shorter pieces");
+        }
+
         return check.Then(() => Along(crane, way, obstacles, room));
     }
 
     private static SweptWay Along(IReadOnlyList<FloorShape> crane, IReadOnlyList<FloorPose> way, IReadOnlyList<FloorShape> obstacles, FloorShape? room)
     {
-        var reach = crane.Max(shape => shape.Corners.Max(corner => double.Hypot(corner.X, corner.Y)));
+        var reach = Reach(crane);
         var nearest = obstacles.Select(_ => (Distance: double.PositiveInfinity, At: way[0])).ToArray();
         var wall = (Distance: double.PositiveInfinity, At: way[0]);
         var drawn = new List<FloorShape>();
@@ -101,7 +108,7 @@ public static class FloorPlan
         yield return (way[0], 0);
         foreach (var (from, to) in way.Zip(way.Skip(1)))
         {
-            var farthest = double.Hypot(to.At.X - from.At.X, to.At.Y - from.At.Y) + reach * Math.Abs((to.Heading - from.Heading).Radians);
+            var farthest = Farthest(from, to, reach);
             var steps = Math.Max(1, (int)Math.Ceiling(farthest / LookMm));
             for (var i = 1; i <= steps; i++)
             {
@@ -112,11 +119,16 @@ public static class FloorPlan
         }
     }
 
+    private static double Reach(IReadOnlyList<FloorShape> crane) => crane.Max(shape => shape.Corners.Max(corner => double.Hypot(corner.X, corner.Y)));
+
+    private static double Farthest(FloorPose from, FloorPose to, double reach) =>
+        double.Hypot(to.At.X - from.At.X, to.At.Y - from.At.Y) + reach * Math.Abs((to.Heading - from.Heading).Radians);
+
     private static FloorShape Placed(FloorShape shape, FloorPose pose)
     {
         var (sin, cos) = Math.SinCos(pose.Heading.Radians);
         return shape with { Corners = [.. shape.Corners.Select(c => new FloorPoint(pose.At.X + cos * c.X - sin * c.Y, pose.At.Y + sin * c.X + cos * c.Y))] };
     }
 
-    private static bool Finite(FloorPoint p) => double.IsFinite(p.X) && double.IsFinite(p.Y);
+    private static bool Finite(FloorPoint p) => Math.Abs(p.X) <= MostMm && Math.Abs(p.Y) <= MostMm;
 }

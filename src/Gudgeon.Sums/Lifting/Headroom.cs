@@ -51,6 +51,8 @@ public sealed record HeadroomAnswer(IReadOnlyList<HeadroomPoint> Points)
 /// <summary>Whether the engine goes in and comes out.</summary>
 public static class Headroom
 {
+    private const double MostMm = 1e5;
+
     /// <summary>What is to spare at sill, roof, hook and crane legs, and what to take off to gain some.</summary>
     /// <remarks>
     /// Formula: sill: highest hook − (hook to lowest part + tilt) − sill − clearance; roof: roof − (sill + clearance + hook to lowest part + tilt) − boom over hook − clearance;
@@ -62,11 +64,12 @@ public static class Headroom
     {
         var check = new InputCheck().Positive("highest hook", lift.HookHighest).NotNegative("boom over the hook", lift.BoomOverHook).Positive("roof", lift.Roof)
             .NotNegative("sill", lift.Sill).NotNegative("space under the car", lift.SpaceUnderCar).NotNegative("legs of the crane", lift.CraneLegs)
-            .NotNegative("drop by tilt", lift.TiltDrop).NotNegative("clearance", lift.Clearance).Finite("hook over the engine's datum", lift.HookZ, "mm")
+            .NotNegative("drop by tilt", lift.TiltDrop).NotNegative("clearance", lift.Clearance).Within("hook over the engine's datum", lift.HookZ, -MostMm, MostMm, "mm")
             .That(lift.Items.Count > 0, "parts", "none", "one or more", "Give the engine's highest and lowest parts");
         foreach (var item in lift.Items)
         {
             check.That(item.TopMm >= item.BottomMm, item.Name, $"top {Show(item.TopMm)} mm, bottom {Show(item.BottomMm)} mm", "the top over the bottom", "Measure both from the engine's datum, up counts positive")
+                .Within($"top of {item.Name}", item.TopMm, -MostMm, MostMm, "mm").Within($"bottom of {item.Name}", item.BottomMm, -MostMm, MostMm, "mm")
                 .NotNegative($"minutes for {item.Name}", item.MinutesToRemove, "min");
         }
 

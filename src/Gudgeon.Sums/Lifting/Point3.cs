@@ -15,7 +15,8 @@ public readonly record struct Point3(double X, double Y, double Z)
     /// <summary>Length of the arrow, mm.</summary>
     public double Norm => Math.Sqrt(Dot(this));
 
-    internal bool IsFinite => double.IsFinite(X) && double.IsFinite(Y) && double.IsFinite(Z);
+    /// <summary>True for a place within a kilometre of the datum.</summary>
+    internal bool IsFinite => Math.Abs(X) <= 1e6 && Math.Abs(Y) <= 1e6 && Math.Abs(Z) <= 1e6;
 
     internal Point3 Unit => 1 / Norm * this;
 

@@ -56,8 +56,8 @@ public static class DriveWear
     private static InputCheck Check(DriveRun run)
     {
         var check = new InputCheck().Positive("pitch", run.Pitch)
-            .That(run.CrankTeeth >= 6, "teeth of the crank wheel", Show(run.CrankTeeth), "6 or more", "Count the teeth of the wheel on the crank")
-            .That(run.CamTeeth == 2 * run.CrankTeeth, "teeth of the cam wheel", Show(run.CamTeeth), $"twice the crank wheel's, {Show(2.0 * run.CrankTeeth)}",
+            .That(run.CrankTeeth is >= 6 and <= 500, "teeth of the crank wheel", Show(run.CrankTeeth), "6 to 500", "Count the teeth of the wheel on the crank")
+            .That(run.CamTeeth == 2L * run.CrankTeeth, "teeth of the cam wheel", Show(run.CamTeeth), $"twice the crank wheel's, {Show(2.0 * run.CrankTeeth)}",
                 "Count again; a drive in two stages is reckoned stage by stage");
         return check.Clean
             ? check.That(run.Centres.Millimetres > run.CamRadius + run.CrankRadius + 5, "centres", $"{Show(run.Centres.Millimetres)} mm",
