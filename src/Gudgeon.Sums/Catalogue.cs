@@ -7,6 +7,7 @@ public static class SumCatalogue
     public static IReadOnlyList<SumEntry> All { get; } =
     [
         .. Fasteners.FastenerSums.List,
+        .. Fluids.FluidSums.List,
         .. Fits.FitSums.List,
         .. Lifting.LiftingSums.List,
         .. Springs.SpringSums.List,

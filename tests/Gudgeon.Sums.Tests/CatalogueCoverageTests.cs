@@ -6,7 +6,7 @@ namespace Gudgeon.Sums.Tests;
 
 public class CatalogueCoverageTests
 {
-    private static readonly string[] Subjects = ["Fasteners", "Motion", "Lifting", "Springs"];
+    private static readonly string[] Subjects = ["Fasteners", "Motion", "Lifting", "Springs", "Fluids"];
 
     public static TheoryData<string, string> Sums
     {

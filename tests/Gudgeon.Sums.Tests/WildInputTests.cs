@@ -35,7 +35,7 @@ public class WildInputTests
     }
 
     private static IEnumerable<MethodInfo> Methods() => typeof(SumCatalogue).Assembly.GetExportedTypes()
-        .Where(type => type.Namespace?.Split('.')[^1] is "Fasteners" or "Motion" or "Lifting" or "Springs")
+        .Where(type => type.Namespace?.Split('.')[^1] is "Fasteners" or "Motion" or "Lifting" or "Springs" or "Fluids")
         .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly))
         .Where(method => method.ReturnType.IsGenericType && method.ReturnType.GetGenericTypeDefinition() == typeof(Outcome<>));
 

@@ -63,6 +63,29 @@ public class SlingingTests
         Assert.Equal(4.25, pulls[1] * 250 * 9.80665 / 1000, 0.01);
     }
 
+    // Beer and Johnston, ex. 2.4 (transcription): 3500 lb on two ropes, one 2° off the upright, the other 30° below the level: 3574.2 and 144.0 lb.
+    [Fact]
+    public void Balance_of_two_ropes_is_the_textbooks()
+    {
+        var pulls = Settling.Pulls([At(92), At(-30)], default, new(0, 0, 1), [0, 1])!;
+        Assert.Equal(3574.2, 3500 * pulls[0], 0.1);
+        Assert.Equal(144.0, 3500 * pulls[1], 0.1);
+
+        // Lifting points are told so that the hook, at the origin, pulls each along its rope.
+        static Point3 At(double degrees) => new(-Math.Cos(degrees * Math.PI / 180), 0, -Math.Sin(degrees * Math.PI / 180));
+    }
+
+    // An eye on one side and a sling on the other, hook off the middle: the general balance, by hand from ΣT·u = W with u the legs' directions.
+    [Fact]
+    public void Eye_on_one_side_and_sling_on_the_other_balance()
+    {
+        var hanging = Slinging.Hang(Load(Weight, new(20, 30, -250)), [Leg("eye", 150, 180, 0, 620), Leg("sling", -140, -160, -60, 700)]).Value;
+        var up = hanging.Hook - new Point3(20, 30, -250);
+        var sum = hanging.Legs.Zip(new[] { new Point3(150, 180, 0), new Point3(-140, -160, -60) }).Aggregate(default(Point3), (held, pair) =>
+            held + pair.First.Likely.Newtons / (hanging.Hook - pair.Second).Norm * (hanging.Hook - pair.Second));
+        Assert.True((sum - Weight / up.Norm * up).Norm < 0.01);
+    }
+
     // Hibbeler and Gupta, ex. 3.5 (transcription): FB 207.8, FC 150.0, FD 240.0 N hold 90 N: 0.6·FC = 90; 0.8·FC = FD·sin 30°; FB = FD·cos 30°.
     [Fact]
     public void Balance_of_three_ropes_in_space_is_the_textbooks()
