@@ -94,8 +94,7 @@ public readonly record struct Distribution
                     block[i] = centre + scale * Ziggurat.Normal(ref chance) / Math.Sqrt(2 * Gamma(extra / 2, ref chance) / extra);
                 break;
             case Kind.Rectangular:
-                for (var i = 0; i < block.Length; i++)
-                    block[i] = centre + scale * (2 * chance.Unit() - 1);
+                FillRectangle(block, centre - 3 * scale, 2 * scale, ref chance);
                 break;
             case Kind.Trapezoid:
                 for (var i = 0; i < block.Length; i++)
@@ -113,6 +112,15 @@ public readonly record struct Distribution
                 }
                 break;
         }
+    }
+
+    // Apart from the others, because a generator that nobody else may change can live in registers.
+    private static void FillRectangle(Span<double> block, double start, double width, ref Xoshiro shared)
+    {
+        var chance = shared;
+        for (var i = 0; i < block.Length; i++)
+            block[i] = start + width * chance.FromOneToTwo();
+        shared = chance;
     }
 
     // Marsaglia and Tsang, ACM Transactions on Mathematical Software 26 (2000).

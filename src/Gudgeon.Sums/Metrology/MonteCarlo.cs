@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace Gudgeon.Sums.Metrology;
 
 /// <summary>Carries whole distributions through a sum by drawing from them. The seed is given, so a run can be done again.</summary>
@@ -51,18 +54,27 @@ public static class MonteCarlo
         {
             var sums = results.AsSpan(start, Math.Min(Block, trials - start));
             var draws = block[..sums.Length];
+            sums.Clear();
             for (var input = 0; input < inputs.Count; input++)
             {
                 inputs[input].Fill(draws, ref chance);
-                var weight = weights[input];
-                for (var i = 0; i < sums.Length; i++)
-                    sums[i] += weight * draws[i];
+                AddTo(sums, draws, weights[input]);
             }
         }
         return new(results);
     }
 
+    private static void AddTo(Span<double> sums, ReadOnlySpan<double> draws, double weight)
+    {
+        var lanes = MemoryMarshal.Cast<double, Vector<double>>(sums);
+        var drawn = MemoryMarshal.Cast<double, Vector<double>>(draws);
+        for (var i = 0; i < lanes.Length; i++)
+            lanes[i] += weight * drawn[i];
+        for (var i = lanes.Length * Vector<double>.Count; i < sums.Length; i++)
+            sums[i] += weight * draws[i];
+    }
+
     private static double[] Results(int trials) => trials >= 1000
-        ? new double[trials]
+        ? GC.AllocateUninitializedArray<double>(trials)
         : throw new ArgumentOutOfRangeException(nameof(trials), trials, "Fewer than 1000 trials say nothing of the ends of an interval.");
 }

@@ -10,11 +10,12 @@ public sealed class MonteCarloResult
 
     internal MonteCarloResult(double[] results)
     {
-        if (Array.Exists(results, result => !double.IsFinite(result)))
-            throw new ArgumentException("The sum gave no number for some draws: its inputs reach where it does not hold.", nameof(results));
         _results = results;
         Mean = Samples.Mean(results);
-        StandardUncertainty = Samples.StandardDeviation(results);
+        // One result that is no number makes the mean none.
+        if (!double.IsFinite(Mean))
+            throw new ArgumentException("The sum gave no number for some draws: its inputs reach where it does not hold.", nameof(results));
+        StandardUncertainty = Math.Sqrt(Samples.SumOfSquares(results, Mean) / (results.Length - 1));
     }
 
     /// <summary>Mean of the results.</summary>

@@ -33,9 +33,13 @@ internal struct Xoshiro
         return result;
     }
 
-    /// <summary>Above 0 and below 1.</summary>
+    /// <summary>Above 0 and below 1, so that its logarithm exists.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal double Unit() => ((Next() >> 12) + 0.5) * (1.0 / (1UL << 52));
+    internal double Unit() => FromOneToTwo() - (1 - 1.0 / (1UL << 53));
+
+    /// <summary>From 1 up to 2: the bits become the fraction of a double as they are, which is cheaper than to convert a whole number.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal double FromOneToTwo() => BitConverter.UInt64BitsToDouble(0x3FF0000000000000 | (Next() >> 12));
 
     // SplitMix64: spreads any seed, zero included, over the whole state.
     private static ulong Mix(ref ulong state)

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Gudgeon.Sums.Statistics;
 
 /// <summary>Mean, spread and drift of repeated readings. No allocation; two passes, because one pass loses the digits that matter here.</summary>
@@ -13,29 +15,40 @@ public static class Samples
     public static double Mean(ReadOnlySpan<double> readings)
     {
         AtLeast(1, readings.Length);
-        var sum = 0.0;
-        foreach (var x in readings)
-            sum += x;
-        var mean = sum / readings.Length;
-        var left = 0.0;
-        foreach (var x in readings)
-            left += x - mean;
-        return mean + left / readings.Length;
+        var mean = SumsLess(readings, 0).Sum / readings.Length;
+        return mean + SumsLess(readings, mean).Sum / readings.Length;
     }
 
     /// <summary>Sum of squared deviations from the mean, corrected for the rounding of the mean.</summary>
     /// <param name="readings">At least one reading.</param>
     /// <returns>The sum, in the unit squared.</returns>
-    public static double SumOfSquares(ReadOnlySpan<double> readings)
+    public static double SumOfSquares(ReadOnlySpan<double> readings) => SumOfSquares(readings, Mean(readings));
+
+    internal static double SumOfSquares(ReadOnlySpan<double> readings, double mean)
     {
-        var mean = Mean(readings);
-        double squares = 0, left = 0;
-        foreach (var x in readings)
-        {
-            squares += (x - mean) * (x - mean);
-            left += x - mean;
-        }
+        var (left, squares) = SumsLess(readings, mean);
         return squares - left * left / readings.Length;
+    }
+
+    // Sum and sum of squares of what lies above a level, a vector of lanes at a time: a million Monte Carlo results pass here.
+    private static (double Sum, double Squares) SumsLess(ReadOnlySpan<double> readings, double level)
+    {
+        var levels = new Vector<double>(level);
+        Vector<double> sums = default, squares = default;
+        var at = 0;
+        for (; at <= readings.Length - Vector<double>.Count; at += Vector<double>.Count)
+        {
+            var above = new Vector<double>(readings[at..]) - levels;
+            sums += above;
+            squares += above * above;
+        }
+        double sum = Vector.Sum(sums), square = Vector.Sum(squares);
+        foreach (var x in readings[at..])
+        {
+            sum += x - level;
+            square += (x - level) * (x - level);
+        }
+        return (sum, square);
     }
 
     /// <summary>Experimental standard deviation: s = √(Σ(x − mean)² / (n − 1)).</summary>
