@@ -1,0 +1,97 @@
+using System.Diagnostics;
+using Gudgeon.Capture;
+using Gudgeon.Tests.Capture;
+
+// score FILE...: precision and recall of the ear on files of notes. say "ENGINE" "NOTE": what is heard. Nothing: the timing.
+switch (args)
+{
+    case ["score", .. var files]:
+        foreach (string file in files)
+            Score(file);
+        break;
+    case ["say", var engine, .. var notes]:
+        Say(engine, notes);
+        break;
+    default:
+        Time();
+        break;
+}
+
+static void Score(string file)
+{
+    var marked = Story.Mark(file);
+    foreach (var note in marked.Where(m => !m.Right))
+    {
+        Console.WriteLine($"{note.Note.Line}: {note.Note.Text}");
+        foreach (string missed in note.Missed)
+            Console.WriteLine($"    missed  {missed}");
+        foreach (string wrong in note.Wrong)
+            Console.WriteLine($"    wrong   {wrong}");
+        if (note.Heard.Doubts.Count != note.Note.Questions)
+            Console.WriteLine($"    asked   {note.Heard.Doubts.Count} instead of {note.Note.Questions}: {string.Join(" // ", note.Heard.Doubts.Select(d => d.Question))}");
+        if (note.Heard.Unused.Count > 0)
+            Console.WriteLine($"    unused  {string.Join(" | ", note.Heard.UnusedWords)}");
+    }
+
+    int expected = marked.Sum(m => m.Note.Facts.Count);
+    int missedAll = marked.Sum(m => m.Missed.Count);
+    int wrongAll = marked.Sum(m => m.Wrong.Count);
+    int right = expected - missedAll;
+    Console.WriteLine($"{Path.GetFileName(file)}: {marked.Count} notes, {expected} facts expected, {right} right, {missedAll} missed, {wrongAll} wrong: precision {100.0 * right / (right + wrongAll):0.0} %, recall {100.0 * right / expected:0.0} %, whole notes right {marked.Count(m => m.Right)}");
+}
+
+static void Say(string engine, string[] notes)
+{
+    var model = Story.Build(engine);
+    var context = new EarContext { Now = Story.Now };
+    foreach (string note in notes)
+    {
+        var heard = Ear.Hear(note, model, context);
+        context = context.After(heard);
+        Console.WriteLine($"> {note}");
+        foreach (var fact in heard.Facts)
+            Console.WriteLine($"    {fact.Code,-50} {fact.Echo}");
+        foreach (var doubt in heard.Doubts)
+            Console.WriteLine($"    ? {doubt.Question} {string.Join(" | ", doubt.Readings.Select(r => r.Echo))}");
+        if (heard.Unused.Count > 0)
+            Console.WriteLine($"    unused: {string.Join(" | ", heard.UnusedWords)}");
+    }
+}
+
+// How long one line takes on an engine of more than 1,000 parts, and the same lines cut into words by string.Split:
+// the ratio says what understanding costs over merely looking at the words.
+static void Time()
+{
+    var engine = Story.Build("layout=vee n=12 angle=60 lube=dry sc=5 act=direct s=2");
+    var context = new EarContext { Now = Story.Now };
+    string[] lines =
+    [
+        "alternator out, three bolts, one M10 by ninety, the others M8 by forty, back in their holes finger tight",
+        "number three exhaust valve's burnt, collets in the third cup of the muffin tin",
+        "bore one top across eighty six oh one two",
+        "can't get the lower starter bolt till the oil pipe bracket's off",
+        "no, twelve bolts not ten, I'd missed two underneath",
+    ];
+    var watch = Stopwatch.StartNew();
+    Ear.Hear(lines[0], engine, context);
+    double first = watch.Elapsed.TotalMilliseconds;
+    const int Rounds = 400;
+    foreach (string line in Enumerable.Range(0, Rounds).SelectMany(_ => lines))
+        Ear.Hear(line, engine, context);
+    var times = new List<double>();
+    foreach (string line in Enumerable.Range(0, Rounds).SelectMany(_ => lines))
+    {
+        watch.Restart();
+        Ear.Hear(line, engine, context);
+        times.Add(watch.Elapsed.TotalMilliseconds);
+    }
+
+    times.Sort();
+    int words = 0;
+    watch.Restart();
+    foreach (string line in Enumerable.Range(0, Rounds).SelectMany(_ => lines))
+        words += line.ToLowerInvariant().Split([' ', ',', '.'], StringSplitOptions.RemoveEmptyEntries).Length;
+    double split = watch.Elapsed.TotalMilliseconds / (Rounds * lines.Length);
+    Console.WriteLine($"{engine.Parts.Count} parts, {engine.Lines.Count} lines; first line with the index built {first:0.0} ms");
+    Console.WriteLine($"one line: mean {times.Average():0.000} ms, p95 {times[(int)(times.Count * 0.95)]:0.000} ms, worst {times[^1]:0.00} ms; plain split {split:0.0000} ms ({words / Rounds} words in {lines.Length} lines); ratio {times.Average() / split:0}");
+}

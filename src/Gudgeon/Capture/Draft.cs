@@ -1,0 +1,64 @@
+namespace Gudgeon.Capture;
+
+/// <summary>The joint being told: its fasteners come in pieces over several clauses.</summary>
+internal sealed class Draft(Thing of)
+{
+    public Thing Of { get; } = of;
+    public List<LotPhrase> Lots { get; } = [];
+    public Place? Place { get; set; }
+    public List<int> Tokens { get; } = [];
+
+    /// <summary>The part was named and nothing said of it but its fasteners.</summary>
+    public bool FromPart { get; set; }
+    public bool Undone { get; set; }
+    public bool Fitting { get; set; }
+
+    /// <summary>Fasteners told before the part they hold.</summary>
+    public bool Loose { get; set; }
+    public List<string> Stages { get; } = [];
+
+    /// <summary>
+    /// The lots with totals taken apart: "three bolts, one M10 by ninety, the others M8 by forty" is one and two;
+    /// "all quarter twenty" sizes every lot; "two longer ones" have the thread of those before.
+    /// </summary>
+    public List<Lot> Settled()
+    {
+        var told = Lots.Where(l => l.Share != "all" || l.Lot.Count is not null || Lots.Count == 1).ToList();
+        var forAll = Lots.LastOrDefault(l => l.Share == "all" && l.Lot.Count is null && !l.Lot.Size.IsEmpty && Lots.Count > 1)?.Lot.Size;
+        var lots = told.Select(l => l.Lot).ToList();
+        if (told.Count > 1 && told[0].Lot is { Count: { } total, Size.IsEmpty: true } && told[0].Lot.Where.Length == 0)
+            lots = Split(told, total);
+        for (int i = 1; i < lots.Count; i++)
+        {
+            if (lots[i].Size.Diameter is null && lots[i].Note.Length > 0 && lots[i].Fastener is "" or "bolt" && lots[i - 1].Size.Diameter is not null)
+                lots[i] = lots[i] with { Size = lots[i].Size.Or(lots[i - 1].Size with { Length = null }) };
+            if (lots[i] is { Count: null, Uncounted: false, Fastener: "nut" or "washer" } && lots[i - 1].Count is { } studs)
+                lots[i] = lots[i] with { Count = studs };
+        }
+
+        if (forAll is not null)
+            lots = [.. lots.Select(l => l with { Size = l.Size.Or(forAll) })];
+        return lots;
+    }
+
+    private static List<Lot> Split(List<LotPhrase> told, int total)
+    {
+        int counted = told.Skip(1).Where(l => l.Share != "others" && IsPart(l.Lot)).Sum(l => l.Lot.Count ?? 0);
+        var others = told.FindIndex(1, l => l.Share == "others" && l.Lot.Count is null);
+        if (counted > total || !told.Skip(1).Any(l => IsPart(l.Lot)))
+            return [.. told.Select(l => l.Lot)];
+        if (others < 0)
+            return told.Skip(1).All(l => IsPart(l.Lot)) && counted == total ? [.. told.Skip(1).Select(l => Named(l.Lot, told[0].Lot))] : Rest(told, total - counted);
+        return [.. told.Skip(1).Select((l, i) => Named(i + 1 == others ? l.Lot with { Count = total - counted } : l.Lot, told[0].Lot))];
+    }
+
+    /// <summary>Fewer told apart than there are: the rest keep what was said of all.</summary>
+    private static List<Lot> Rest(List<LotPhrase> told, int rest) =>
+        told.Skip(1).Any(l => l.Lot.Size.IsEmpty && l.Lot.Note.Length == 0)
+            ? [.. told.Select(l => l.Lot)]
+            : [told[0].Lot with { Count = rest }, .. told.Skip(1).Select(l => Named(l.Lot, told[0].Lot))];
+
+    private static bool IsPart(Lot lot) => lot.Fastener is not ("nut" or "washer" or "clip") && (!lot.Size.IsEmpty || lot.Note.Length > 0);
+
+    private static Lot Named(Lot lot, Lot from) => lot.Fastener.Length > 0 ? lot : lot with { Fastener = from.Fastener };
+}

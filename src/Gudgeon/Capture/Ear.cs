@@ -1,0 +1,49 @@
+using System.Runtime.CompilerServices;
+using Gudgeon.Engine;
+
+namespace Gudgeon.Capture;
+
+/// <summary>
+/// Understands what people say at the bench: one note in, typed facts out, with doubts for what can be read two ways
+/// and a list of the words that were not used. The same words, engine and context always give the same answer; no
+/// network, no clock, no chance.
+/// </summary>
+public static class Ear
+{
+    private static readonly ConditionalWeakTable<EngineModel, Built> Indexes = [];
+
+    private sealed record Built(PartIndex Index, int Stamp);
+
+    public static Heard Hear(string text, EngineModel engine, EarContext context)
+    {
+        var index = IndexOf(engine, context);
+        return new Listener(text, index, context).Hear();
+    }
+
+    /// <summary>The index of an engine is built once and again only after the engine has grown or a part was renamed.</summary>
+    private static PartIndex IndexOf(EngineModel engine, EarContext context)
+    {
+        int stamp = Stamp(engine, context);
+        if (Indexes.TryGetValue(engine, out var built) && built.Stamp == stamp)
+            return built.Index;
+        var fresh = new Built(new PartIndex(engine, context.Taught), stamp);
+        Indexes.AddOrUpdate(engine, fresh);
+        return fresh.Index;
+    }
+
+    private static int Stamp(EngineModel engine, EarContext context)
+    {
+        var hash = new HashCode();
+        foreach (var part in engine.Parts.Values)
+            hash.Add(RuntimeHelpers.GetHashCode(part));
+        foreach (var line in engine.Lines.Values)
+            hash.Add(RuntimeHelpers.GetHashCode(line));
+        foreach (var (word, term) in context.Taught.OrderBy(t => t.Key, StringComparer.Ordinal))
+        {
+            hash.Add(word, StringComparer.Ordinal);
+            hash.Add(term, StringComparer.Ordinal);
+        }
+
+        return hash.ToHashCode();
+    }
+}

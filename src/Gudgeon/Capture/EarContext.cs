@@ -1,0 +1,67 @@
+namespace Gudgeon.Capture;
+
+public enum BookUnit
+{
+    Metric,
+    Inch,
+}
+
+/// <summary>What the ear must know besides the words: when, what came before, and how this owner speaks.</summary>
+public sealed record EarContext
+{
+    /// <summary>The moment of the note with the owner's offset; days such as Saturday are told from it.</summary>
+    public required DateTimeOffset Now { get; init; }
+
+    public BookUnit Unit { get; init; }
+
+    /// <summary>The part spoken of last, for "it" and for gaskets, holes and bolts that name no part.</summary>
+    public string? LastThing { get; init; }
+
+    /// <summary>The part whose joint was spoken of last, for "those are M10" and "no, twelve".</summary>
+    public string? LastJoint { get; init; }
+
+    /// <summary>The facts of the last note, for "same again".</summary>
+    public IReadOnlyList<Fact> Last { get; init; } = [];
+
+    /// <summary>Ids of the parts that are off.</summary>
+    public IReadOnlySet<string> Off { get; init; } = new HashSet<string>();
+
+    /// <summary>Which bank the owner calls left, from 1; null until declared.</summary>
+    public int? LeftBank { get; init; }
+
+    /// <summary>Which bank is the far one from where the owner stands; null until declared.</summary>
+    public int? FarBank { get; init; }
+
+    /// <summary>What this owner means by "mil": true for millimetre, false for a thousandth of an inch, null until asked.</summary>
+    public bool? MilIsMillimetre { get; init; }
+
+    /// <summary>Words that the owner taught, each with the listed term that it stands for.</summary>
+    public IReadOnlyDictionary<string, string> Taught { get; init; } = new Dictionary<string, string>();
+
+    /// <summary>Nominal size in millimetres by characteristic (<c>bore</c>), to tell figures apart.</summary>
+    public IReadOnlyDictionary<string, decimal> Nominals { get; init; } = new Dictionary<string, decimal>();
+
+    /// <summary>The context of the next note: what this one spoke of, and what it took off or put on.</summary>
+    public EarContext After(Heard heard)
+    {
+        var off = new HashSet<string>(Off);
+        string? thing = LastThing;
+        string? joint = LastJoint;
+        foreach (var fact in heard.Facts)
+        {
+            if (Listener.About(fact) is not { } about)
+                continue;
+            if (fact is Capture.Off)
+                off.UnionWith(about.Ids);
+            else if (fact is On)
+                off.ExceptWith(about.Ids);
+            if (about.Ids.Count > 0 && about.Sort is ThingSort.Part or ThingSort.Fasteners && fact is not (Asked or QuestionToSelf))
+                thing = about.Ids[0];
+            if (fact is Capture.Off or Undone or Count or Tightened && about.Ids.Count > 0)
+                joint = about.Ids[0];
+        }
+
+        var last = heard.Facts.Any(f => f is not (Asked or QuestionToSelf or Planned)) ? heard.Facts : Last;
+        return this with { Off = off, LastThing = thing, LastJoint = joint, Last = last };
+    }
+}

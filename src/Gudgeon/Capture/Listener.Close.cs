@@ -1,0 +1,239 @@
+namespace Gudgeon.Capture;
+
+/// <summary>What was seen, and the closing of what was left open.</summary>
+internal sealed partial class Listener
+{
+    private int Find(FaultPhrase fault, List<Phrase> clause, int i, int end)
+    {
+        int start = clause[0].From;
+        var inClause = pending.Count > 0 ? pending[^1].Thing : null;
+        var thing = seenAt >= start && seen is not null ? seen : inClause ?? seen ?? topic ?? LastThing();
+        int? count = seenAt >= start ? seenCount : null;
+
+        // "cracked between the seats", "oily on five": the noun may come after.
+        if (thing is null)
+        {
+            var after = clause.Skip(i + 1).OfType<ThingPhrase>().FirstOrDefault();
+            if (after is null)
+            {
+                var nameless = Nameless(start, fault.From);
+                if (nameless is null)
+                {
+                    Ask(DoubtSort.NotTold, $"What is {fault.Fault}?", Range(start, end));
+                    return clause.Count;
+                }
+
+                thing = nameless;
+            }
+            else
+                thing = after.Thing;
+        }
+        else if (thing == seen && seenAt < start && Nameless(start, fault.From) is { } subject && clause.Take(i).All(p => p is WordPhrase) && !subject.Name.Split(' ').All(Lexicon.Fillers.Contains) && clause.Take(i).Count(p => p is WordPhrase { Filler: false }) > 0)
+            thing = topic is null ? subject : topic with { Detail = subject.Name, Others = [] };
+
+        if (clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ThingPhrase later && clause.Take(i).All(p => p is WordPhrase { Filler: true } or NumPhrase or FaultPhrase or LotPhrase) && Word(later.From - 1) is "in" or "on" or "of" && pending.Count == 0 && seenAt < start)
+            thing = later.Thing;
+
+        int stop = StopOf(clause, i, end);
+        int from = Math.Min(seenAt >= start ? seenAt : fault.From, fault.From);
+        if (inClause is not null && ReferenceEquals(inClause, thing))
+            from = Math.Min(from, pending[^1].From);
+        bool denied = Range(start, fault.From).Any(k => Word(k) is "no" or "not" or "without" or "never" or "isnt" or "arent" or "wasnt");
+        string words = Said(from, stop);
+        var all = Range(from, stop).Where(k => !tokens[k].IsBreak);
+        if (fault.Fault == "hissing" && resolver.Cylinder is { } cylinder)
+            thing = Hissing(start, stop, cylinder) ?? thing;
+        if (denied)
+            About(thing, all, t => new Seen(t, "no " + fault.Fault, words));
+        else if (fault.Damage)
+        {
+            int? broken = thing.Sort == ThingSort.Fasteners ? count ?? 1 : count;
+            About(thing, all, t => new Damaged(t, fault.Fault, words, broken));
+        }
+        else
+            About(thing, all, t => new Seen(t, fault.Fault, words));
+        foreach (var second in clause.Skip(i + 1).OfType<FaultPhrase>().Where(f => f.To <= stop && f.Fault != fault.Fault && Word(f.From - 1) is "and" or "," or "or"))
+            About(thing, all, t => second.Damage && !denied ? new Damaged(t, second.Fault, words, t.Sort == ThingSort.Fasteners ? count ?? 1 : count) : new Seen(t, denied ? "no " + second.Fault : second.Fault, words));
+        pending.RemoveAll(p => ReferenceEquals(p.Thing, thing) || p.Thing.Code == thing.Code || (thing.Detail.Length > 0 && p.Thing.Ids.SequenceEqual(thing.Ids)));
+        if (thing.Sort != ThingSort.Unknown && thing.Sort != ThingSort.Fasteners)
+            topic = thing with { Detail = "" };
+        (seen, seenAt) = (thing, from);
+        while (i + 1 < clause.Count && clause[i + 1].From < stop)
+            i++;
+        return i;
+    }
+
+    private Thing? Hissing(int from, int to, int cylinder)
+    {
+        string kind = Range(from, to).Select(Word).FirstOrDefault(w => w is "exhaust" or "inlet" or "carb" or "throttle" or "intake" or "dipstick" or "breather" or "filler" or "crankcase" or "radiator") switch
+        {
+            "exhaust" => "valve-ex",
+            "inlet" or "carb" or "throttle" or "intake" => "valve-in",
+            "dipstick" or "breather" or "filler" or "crankcase" => "piston",
+            "radiator" => "head-gasket",
+            _ => "",
+        };
+        if (kind.Length == 0 || index.Parts(kind).Count == 0)
+            return null;
+        var selectors = new Selectors();
+        selectors.Numbers.Add(cylinder);
+        return resolver.Resolve([new PartWord(kind, false, null, 0)], selectors, true, kind);
+    }
+
+    /// <summary>Where the words about a fault end: the next part with something said of it, lot or deed.</summary>
+    private int StopOf(List<Phrase> clause, int i, int end)
+    {
+        for (int k = i + 1; k < clause.Count; k++)
+        {
+            if (clause[k] is PlacePhrase or TagPhrase)
+                return clause[k].From;
+            if (clause[k] is ActPhrase { Act: Act.Buy or Act.Miss or Act.Cap or Act.Part })
+                return clause[k].From;
+            if (clause[k] is ThingPhrase next && !Where.Contains(Word(next.From - 1)) && clause.Skip(k + 1).Any(p => p is ActPhrase or FaultPhrase or LotPhrase))
+                return Word(next.From - 1) == "and" ? next.From - 1 : next.From;
+            if (clause[k] is NumPhrase n && FaultNext(clause, k) is not null && Word(n.To) is "'s" or "is" or "are" or "of")
+                return Word(n.From - 1) is "and" ? n.From - 1 : n.From;
+            if (clause[k] is LotPhrase { Lot.Count: not null } && clause.Skip(k + 1).Any(p => p is FaultPhrase or ActPhrase))
+                return clause[k].From;
+        }
+
+        return end;
+    }
+
+    private void Flush()
+    {
+        if (draft is not { } told)
+            return;
+        draft = null;
+        var lots = told.Settled();
+        var of = told.Of;
+        if (told.Loose && of.Sort == ThingSort.Unknown)
+        {
+            FlushLoose(told, lots);
+            return;
+        }
+
+        var joint = of.Sort == ThingSort.Part ? of with { Sort = ThingSort.Fasteners, Fastener = "bolt", Others = [.. of.Others.Select(o => o with { Sort = ThingSort.Fasteners, Fastener = "bolt" })] } : of;
+        if (told.Fitting)
+        {
+            if (told.Stages.Count > 0 || lots.Count > 0)
+                About(joint, told.Tokens, t => new Tightened(t, lots, told.Stages));
+            return;
+        }
+
+        bool off = offNow.Contains(of.Code) || of.Ids.Count > 0 && of.Ids.All(context.Off.Contains);
+        if (told.Place is { } rest && told.Lots.All(l => l is { Share: "others", Lot.Count: null }))
+        {
+            // "rest of the bolts in tray four": what is still without a place.
+            About(joint, told.Tokens, t => new Put(t, rest with { Manner = "the rest" }));
+            return;
+        }
+
+        if (lots.Count == 0)
+        {
+            if (told.Place is { } place)
+                About(joint, told.Tokens, t => new Put(t, place));
+            else if (told.Undone)
+                About(joint, told.Tokens, t => new Undone(t, [], null));
+            else if (told.Tokens.Any(k => !used[k]))
+                Ask(DoubtSort.NotUnderstood, $"What of the {joint.Full}?", told.Tokens);
+            return;
+        }
+
+        if (Choice(told, lots, joint, off))
+            return;
+        bool line = of.Sort == ThingSort.Line;
+        if (told.FromPart && !off && !told.Undone && !(told.Place is not null && line))
+            About(of, told.Tokens, t => line ? new Parted(t) : new Off(t, []));
+        else if (told.FromPart && !off && told.Undone && told.Place is null && lots.All(l => l.Where.Length == 0) && !facts.Any(f => f is Damaged))
+            About(of, told.Tokens, t => line ? new Parted(t) : new Off(t, []));
+        else if (told.FromPart && !off && told.Undone && facts.Any(f => f is Damaged { Thing.Sort: ThingSort.Fasteners }))
+            About(of, told.Tokens, t => new Off(t, []));
+        Fact Make(Thing t) => told.Undone || told.Place is not null || off || told.FromPart ? new Undone(t, lots, told.Place) : new Count(t, lots);
+        About(joint, told.Tokens, Make);
+        if (lots.All(l => l is { Count: null, Uncounted: false, Size.Diameter: not null }) && lots.Count > 0)
+            Ask(DoubtSort.NotTold, $"How many are there on the {joint.Name}?", told.Tokens);
+        foreach (var lot in lots.Where(l => l.Uncounted))
+            Ask(DoubtSort.NotTold, $"How many {lot.Text.Replace("some ", "", StringComparison.Ordinal)} of the {joint.Name}?", told.Tokens);
+        foreach (var lot in lots.Where(l => l.Note.Contains("longer", StringComparison.Ordinal) && l.Size.Length is null))
+            Ask(DoubtSort.NotTold, $"How long are the longer ones of the {joint.Name}?", told.Tokens);
+    }
+
+    /// <summary>A size with two meanings makes two whole records to choose from.</summary>
+    private bool Choice(Draft told, List<Lot> lots, Thing joint, bool off)
+    {
+        if (told.Lots.FirstOrDefault(l => l.Other is not null) is not { Other: { } other } double1)
+            return false;
+        var second = lots.Select(l => l.Size == double1.Lot.Size ? l with { Size = other } : l).ToList();
+        if (told.FromPart && !off)
+            About(told.Of, told.Tokens, t => new Off(t, []));
+        Ask(DoubtSort.Figure, $"{double1.Lot.Size} or {other}?", told.Tokens, new Reading(new Undone(joint, lots, told.Place).Echo, [new Undone(joint, lots, told.Place)]), new Reading(new Undone(joint, second, told.Place).Echo, [new Undone(joint, second, told.Place)]));
+        return true;
+    }
+
+    private void FlushLoose(Draft told, List<Lot> lots)
+    {
+        if (LastJoint() is { } joint)
+        {
+            About(joint, told.Tokens, t => told.Undone || told.Place is not null ? new Undone(t, lots, told.Place) : new Count(t, lots));
+            return;
+        }
+
+        Ask(DoubtSort.NotTold, $"{Fact.LotsText(lots)}{(told.Place is null ? "" : $" in {told.Place.Label}")}: of what?", told.Tokens);
+    }
+
+    private void LeftOver()
+    {
+        foreach (var (thing, from, to) in notes)
+        {
+            if (Range(from, to).All(k => !used[k]))
+                About(thing, Range(from, to), t => new Noted(t, Said(from, to)));
+        }
+
+        foreach (var p in pending.ToList())
+        {
+            if (p.Thing.Sort == ThingSort.Line && notes.Any(n => n.Thing.Code == p.Thing.Code))
+                Apply(Act.Part, p.Thing, Range(p.From, p.To));
+        }
+
+        Unsaid();
+        for (int from = 0; from < tokens.Count;)
+        {
+            int to = from;
+            while (to < tokens.Count && !tokens[to].IsBreak)
+                to++;
+            if (to > from && Range(from, to).All(k => !used[k]) && Range(from, to).Count(k => Weighs(k)) > 0)
+                Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(from, to)}”", Range(from, to));
+            from = to + 1;
+        }
+    }
+
+    private bool Weighs(int at) => tokens[at].Sort == TokenSort.Number || (tokens[at].Sort == TokenSort.Word && !Lexicon.Fillers.Contains(tokens[at].Text)) || (tokens[at].Sort == TokenSort.Other && tokens[at].Text != "-");
+
+    /// <summary>Words in no fact and no doubt. Small words beside used ones belong to these; alone they are listed like any other.</summary>
+    private List<TextSpan> Unused()
+    {
+        var spans = new List<TextSpan>();
+        for (int from = 0; from < tokens.Count;)
+        {
+            int to = from;
+            while (to < tokens.Count && !tokens[to].IsBreak)
+                to++;
+            bool any = Range(from, to).Any(k => used[k]);
+            foreach (int k in Range(from, to))
+            {
+                if (used[k] || (any && !Weighs(k)))
+                    continue;
+                var token = tokens[k];
+                if (spans.Count > 0 && text.AsSpan(spans[^1].End, token.Start - spans[^1].End).IndexOfAnyExcept(" -'’") < 0)
+                    spans[^1] = new TextSpan(spans[^1].Start, token.Start + token.Length - spans[^1].Start);
+                else
+                    spans.Add(new TextSpan(token.Start, token.Length));
+            }
+
+            from = to + 1;
+        }
+
+        return spans;
+    }
+}

@@ -1,0 +1,444 @@
+namespace Gudgeon.Capture;
+
+/// <summary>Plain work told in order: parts, what was done to them, fasteners, places, what was seen.</summary>
+internal sealed partial class Listener
+{
+    private static readonly HashSet<string> Where =
+        ["to", "in", "into", "on", "onto", "under", "behind", "from", "by", "near", "off", "of", "at", "inside", "against", "between", "round", "around", "above", "below", "over", "through", "past", "beside", "for", "underneath", "next", "opposite", "alongside"];
+
+    private Draft? draft;
+
+    /// <summary>The part that the note is about.</summary>
+    private Thing? topic;
+
+    /// <summary>The last noun: what a fault is told of.</summary>
+    private Thing? seen;
+    private int seenAt;
+    private int? seenCount;
+    private bool fasteners;
+
+    /// <summary>Parts named and nothing said of them yet.</summary>
+    private readonly List<(Thing Thing, int From, int To)> pending = [];
+    private (Act Act, int From, int To)? forward;
+
+    private void Narrate(int from, int end)
+    {
+        var clause = phrases.Where(p => p.From >= from && p.From < end).ToList();
+        forward = null;
+        clauseFrom = from;
+        for (int i = 0; i < clause.Count; i++)
+        {
+            var next = clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true });
+            switch (clause[i])
+            {
+                case MeasurePhrase measure:
+                    Measure(measure);
+                    break;
+                case ThingPhrase thing:
+                    Name(thing, clause, i);
+                    break;
+                case LotPhrase lot:
+                    Fasten(lot, clause, i, end);
+                    break;
+                case PlacePhrase place:
+                    Lay(place);
+                    break;
+                case TagPhrase tag:
+                    Tag(tag);
+                    break;
+                case DetailPhrase detail:
+                    Piece(detail, clause, i);
+                    break;
+                case ActPhrase act:
+                    i = Do(act, clause, i, next, end);
+                    break;
+                case FaultPhrase fault:
+                    i = Find(fault, clause, i, end);
+                    break;
+                case NumPhrase num:
+                    Number(num, clause, i);
+                    break;
+                case AmountPhrase amount:
+                    Tell(amount, clause, i);
+                    break;
+                case WherePhrase where:
+                    Locate(where, clause, i, end);
+                    break;
+                case WordPhrase word:
+                    i = Plain(word, clause, i, next, end);
+                    break;
+            }
+        }
+
+        if (forward is { Act: Act.Off } off && pending.Count == 0)
+            OffUnknown(off.From, off.To, from, end);
+        forward = null;
+    }
+
+    private void Measure(MeasurePhrase phrase)
+    {
+        var read = phrase.Read;
+        var all = Range(read.From, read.To).Where(i => !tokens[i].IsBreak);
+        if (read.Readings.Count == 1)
+            About(read.Readings[0].Thing ?? new Thing(ThingSort.Part, "", [], ""), all, t => read.Readings[0] with { Thing = read.Readings[0].Thing is null ? null : t });
+        else
+        {
+            var spans = Spans(all);
+            doubts.Add(new Doubt(DoubtSort.Figure, $"{read.Readings[0].What}: {string.Join(" or ", read.Readings.Select(r => string.Join(" ", r.Values.Select(v => v.Code))))}?", Words(all), [.. read.Readings.Select(r => new Reading(r.Echo, [r with { Spans = spans }]))], spans));
+        }
+
+        if (read.Readings[0] is { What: "journal" or "main journal" or "big-end journal", Thing: { Where: "" or "main" or "big end" } } which)
+            Ask(DoubtSort.NotTold, $"Which {which.What} was {string.Join(" ", which.Values.Select(v => v.Code))}?", all);
+        if (read.Cylinder is { } cylinder)
+            resolver.Cylinder = cylinder;
+        if (read.Thing is { Kind.Length: > 0 } thing)
+            (topic, seen, seenAt) = (thing, thing, read.From);
+        fasteners = false;
+    }
+
+    private void Name(ThingPhrase phrase, List<Phrase> clause, int i)
+    {
+        string before = Word(phrase.From - 1);
+        bool first = i == 0 || clause.Take(i).All(p => p is WordPhrase { Filler: true } or BreakPhrase);
+        if (forward is { Act: Act.Put } laid)
+        {
+            // "moved the crank": where to comes later.
+            _ = Spans(Range(laid.From, laid.To));
+            forward = null;
+        }
+
+        if (forward is { } verb)
+        {
+            Apply(verb.Act, phrase.Thing, Range(verb.From, phrase.To));
+            (seen, seenAt, fasteners) = (phrase.Thing, phrase.From, phrase.Thing.Sort == ThingSort.Fasteners);
+            if (clause.ElementAtOrDefault(i + 1) is not WordPhrase { Word: "and" })
+                forward = null;
+            return;
+        }
+
+        if (before == "with" || (before is "and" && facts.LastOrDefault() is Off { With.Count: > 0 }) && pending.Count == 0)
+        {
+            if (facts.Count > 0 && facts[^1] is Off off && off.Thing.Code != phrase.Thing.Code && !off.Thing.Ids.SequenceEqual(phrase.Thing.Ids) && phrase.Thing.Sort is ThingSort.Part or ThingSort.Lacking)
+            {
+                facts[^1] = off with { With = [.. off.With, phrase.Thing with { Others = [] }], Spans = [.. off.Spans, .. Spans(Range(phrase.From - 1, phrase.To))] };
+                return;
+            }
+        }
+
+        bool orphan = draft is null && (clause.Take(i).Any(p => p is LotPhrase or DetailPhrase) || fasteners && topic is null);
+        if (Where.Contains(before) && !first && before is "of" or "from" or "for" or "off" or "on" or "in" && draft is { Loose: true } loose)
+        {
+            Adopt(loose, phrase);
+            return;
+        }
+
+        if (Where.Contains(before) && !(first && before is "on" or "off") && !orphan)
+        {
+            // A place beside something else: part of what is told, not a thing told of.
+            if (facts.LastOrDefault() is Found { Where.Length: 0 } found)
+            {
+                facts[^1] = found with { Where = Said(phrase.From - 1, phrase.To), Spans = [.. found.Spans, .. Spans(Range(phrase.From - 1, phrase.To))] };
+                return;
+            }
+
+            if (before is "from" or "on" or "of" or "in" && pending.Count > 0 && phrase.Thing.Ids is [var head] && index.Engine.Parts.TryGetValue(head, out var carrier) && carrier.Bank is { } bank && carrier.Kind is "head" or "cam-cover" or "exhaust-manifold" && pending.Any(p => p.Thing.Ids.Count > 1))
+            {
+                for (int k = 0; k < pending.Count; k++)
+                    pending[k] = (OnBank(pending[k].Thing, bank), pending[k].From, k == pending.Count - 1 ? phrase.To : pending[k].To);
+                return;
+            }
+
+            if (pending.Count > 0 || facts.Count > 0 || draft is not null)
+                return;
+        }
+
+        if (draft is not null && draft.Of.Code != phrase.Thing.Code)
+            Flush();
+        if (phrase.Thing.Sort == ThingSort.Fasteners)
+        {
+            Unsaid();
+            draft = new Draft(phrase.Thing);
+            draft.Tokens.AddRange(Range(phrase.From, phrase.To));
+            fasteners = true;
+        }
+        else
+        {
+            if (!(before is "and" or "plus" || (phrase.From > 0 && tokens[phrase.From - 1].Sort == TokenSort.Comma && pending.Count > 0 && ListGoesOn(phrase))))
+                Unsaid();
+            pending.Add((phrase.Thing, phrase.From, phrase.To));
+            fasteners = false;
+        }
+
+        (seen, seenAt, seenCount) = (phrase.Thing, phrase.From, null);
+        if (phrase.Thing.Ids is [var one] && index.Engine.Parts.TryGetValue(one, out var part))
+        {
+            resolver.Cylinder = part.Cylinder ?? resolver.Cylinder;
+            resolver.Bank = part.Bank ?? resolver.Bank;
+        }
+    }
+
+    private Thing OnBank(Thing thing, int bank)
+    {
+        var ids = thing.Ids.Where(i => index.Engine.Parts.TryGetValue(i, out var part) && part.Bank == bank).ToList();
+        return ids.Count is 0 ? thing : thing with { Ids = ids, Others = [], Name = ids.Count == 1 ? index.Engine.Parts[ids[0]].Name : $"{index.NameOf(thing.Kind)}s {string.Join(", ", ids.Select(i => i[(i.IndexOf('.', StringComparison.Ordinal) + 1)..]))}" };
+    }
+
+    /// <summary>"manifold, rail and injectors off": a list that ends in a deed.</summary>
+    private bool ListGoesOn(ThingPhrase phrase)
+    {
+        for (int i = phrase.To; i < tokens.Count && i < phrase.To + 8; i++)
+        {
+            if (Word(i) == "and")
+                return true;
+            if (tokens[i].IsEnd)
+                return false;
+            if (phrases.FirstOrDefault(p => p.From == i) is ActPhrase or PlacePhrase)
+                return true;
+            if (phrases.FirstOrDefault(p => p.From == i) is LotPhrase or FaultPhrase)
+                return false;
+        }
+
+        return false;
+    }
+
+    private void Adopt(Draft loose, ThingPhrase phrase)
+    {
+        var thing = phrase.Thing.Sort == ThingSort.Part ? phrase.Thing with { Sort = ThingSort.Fasteners, Fastener = "bolt" } : phrase.Thing;
+        draft = new Draft(thing) { Place = loose.Place, Undone = loose.Undone, FromPart = false };
+        draft.Lots.AddRange(loose.Lots);
+        draft.Tokens.AddRange(loose.Tokens);
+        draft.Tokens.AddRange(Range(phrase.From - 1, phrase.To));
+        (topic, seen) = (phrase.Thing, phrase.Thing);
+    }
+
+    /// <summary>A part that was named and then dropped: asked, not lost.</summary>
+    private void Unsaid()
+    {
+        foreach (var (thing, from, to) in pending)
+        {
+            if (facts.All(f => About(f)?.Code != thing.Code))
+                Ask(DoubtSort.NotUnderstood, $"What of the {thing.Full}?", Range(from, to));
+        }
+
+        pending.Clear();
+    }
+
+    private void Fasten(LotPhrase phrase, List<Phrase> clause, int i, int end)
+    {
+        if (forward is { Act: Act.Find or Act.Miss or Act.Buy } verb)
+        {
+            ApplyLots(verb.Act, phrase, Range(verb.From, phrase.To));
+            forward = null;
+            return;
+        }
+
+        // "two are cracked", "third one snapped": told as a fault, not as a lot.
+        if (FaultNext(clause, i) is not null && (draft is not null || topic is not null || pending.Count > 0))
+        {
+            var of = draft?.Of ?? (pending.Count > 0 ? pending[^1].Thing : topic)!;
+            StartDraft(of);
+            seen = of with { Sort = of.Sort == ThingSort.Part ? ThingSort.Fasteners : of.Sort, Fastener = phrase.Lot.Fastener.Length > 0 ? phrase.Lot.Fastener : "bolt", Detail = "" };
+            (seenAt, seenCount, fasteners) = (phrase.From, phrase.Lot.Count ?? 1, true);
+            if (phrase.Lot.Fastener is "washer" or "clip")
+                seen = seen with { Detail = phrase.Lot.Fastener };
+            return;
+        }
+
+        if (clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ActPhrase { Act: Act.Miss } miss && phrase.Lot.Count is not null)
+        {
+            ApplyLots(Act.Miss, phrase, Range(phrase.From, miss.To));
+            return;
+        }
+
+        // A size alone after a fault is the size of what is spoilt.
+        if (draft is null && pending.Count == 0 && phrase.Lot is { Count: null, Fastener: "", Note: "" } && facts.LastOrDefault() is Damaged { Thing.Detail.Length: > 0 } spoilt && phrase.Share.Length == 0)
+        {
+            facts[^1] = spoilt with { Words = $"{spoilt.Words}, {phrase.Lot.Size}", Spans = [.. spoilt.Spans, .. Spans(Range(phrase.From, phrase.To))] };
+            return;
+        }
+
+        bool takesPart = pending.Count > 0 && pending[^1].Thing.Sort is ThingSort.Part or ThingSort.Line or ThingSort.Lacking;
+        if (pending.Count > 0)
+        {
+            var (thing, from, to) = pending[^1];
+            pending.RemoveAt(pending.Count - 1);
+            Unsaid();
+            Flush();
+            draft = new Draft(thing) { FromPart = takesPart };
+            draft.Tokens.AddRange(Range(from, to));
+            topic = thing;
+        }
+        else if (draft is null)
+        {
+            var of = topic ?? (LastJoint() is { } joint && phrase.Share.Length > 0 ? joint : null);
+            draft = of is null ? new Draft(new Thing(ThingSort.Unknown, "", [], "not said")) { Loose = true } : new Draft(of);
+        }
+        else if (draft.Place is not null && draft.Lots.Count > 0 && phrase.Share.Length == 0 && phrase.Lot.Count is not null)
+        {
+            // A second heap with a place of its own.
+            var of = draft.Of;
+            bool part = draft.FromPart;
+            Flush();
+            draft = new Draft(of) { Undone = true, FromPart = part };
+        }
+
+        if (phrase.Lot.Fastener.Length == 0 && draft.Of is { Sort: ThingSort.Fasteners, Fastener: not "bolt" } named)
+            phrase = phrase with { Lot = phrase.Lot with { Fastener = named.Fastener } };
+        draft.Lots.Add(phrase);
+        draft.Tokens.AddRange(Range(phrase.From, phrase.To));
+        (fasteners, seenCount) = (true, phrase.Lot.Count);
+        seen = draft.Of with { Sort = draft.Of.Sort == ThingSort.Part ? ThingSort.Fasteners : draft.Of.Sort, Fastener = phrase.Lot.Fastener.Length > 0 ? phrase.Lot.Fastener : "bolt" };
+        seenAt = phrase.From;
+    }
+
+    private void StartDraft(Thing of)
+    {
+        if (pending.Count == 0)
+            return;
+        var (thing, from, to) = pending[^1];
+        pending.RemoveAt(pending.Count - 1);
+        draft ??= new Draft(thing) { FromPart = false };
+        draft.Tokens.AddRange(Range(from, to));
+        topic = of;
+    }
+
+    private static FaultPhrase? FaultNext(List<Phrase> clause, int i)
+    {
+        foreach (var phrase in clause.Skip(i + 1))
+        {
+            if (phrase is FaultPhrase fault)
+                return fault;
+            if (phrase is not WordPhrase { Filler: true })
+                return null;
+        }
+
+        return null;
+    }
+
+    private void Lay(PlacePhrase phrase)
+    {
+        var all = Range(phrase.From, phrase.To);
+        if (draft is not null && (draft.Lots.Count > 0 || draft.Of.Sort == ThingSort.Fasteners) && !(pending.Count > 0))
+        {
+            if (phrase.Place.Sort == PlaceSort.Container && draft is { Place.Sort: PlaceSort.OwnHoles, Of.Sort: ThingSort.Part, FromPart: true } && draft.Of.Others.Count == 0)
+                Add(new Put(draft.Of, phrase.Place), all.Concat(draft.Tokens));
+            else
+                draft.Place = draft.Place is null ? phrase.Place : Narrower(draft.Place, phrase.Place);
+            draft.Tokens.AddRange(all);
+            return;
+        }
+
+        if (pending.Count > 0)
+        {
+            foreach (var (thing, from, to) in pending)
+                Stow(thing, phrase.Place, Range(from, to).Concat(all));
+            topic = pending[^1].Thing;
+            pending.Clear();
+        }
+        else if (seen is { Detail.Length: > 0 } piece && topic is not null)
+            Stow(piece, phrase.Place, all.Append(seenAt));
+        else if (UnknownBefore(phrase, clauseFrom) is { } unknown)
+        {
+            Stow(unknown, phrase.Place, Range(clauseFrom, phrase.To));
+            topic = unknown;
+        }
+        else if ((topic ?? (SaysIt() ? LastThing() : null)) is { } about)
+        {
+            if (facts.OfType<Off>().Where(o => offNow.Contains(o.Thing.Code)).Select(o => o.Thing).ToList() is { Count: > 1 } several)
+            {
+                foreach (var one in several)
+                    Stow(one, phrase.Place, all);
+            }
+            else
+                Stow(about, phrase.Place, all);
+        }
+        else
+            Ask(DoubtSort.NotTold, $"What is in {phrase.Place.Label}?", all);
+    }
+
+    /// <summary>"ticket's in the folder": a thing that no list knows, told only by where it is.</summary>
+    private Thing? UnknownBefore(PlacePhrase phrase, int from)
+    {
+        if (phrases.Any(p => p.From >= from && p.To <= phrase.From && p is not WordPhrase) || phrases.All(p => p is not WordPhrase { Filler: false } || p.From < from || p.To > phrase.From))
+            return null;
+        return Nameless(from, phrase.From) is { } thing && !thing.Name.Split(' ').All(Lexicon.Fillers.Contains) && thing.Name.Split(' ').Length <= 4 ? thing with { Sort = ThingSort.Unknown } : null;
+    }
+
+    private int clauseFrom;
+
+    private readonly HashSet<string> offNow = [];
+
+    private bool SaysIt() => tokens.Any(t => t.Text is "it" or "them" or "they" or "that" or "this");
+
+    private static Place Narrower(Place old, Place now) =>
+        old.Sort == PlaceSort.OwnHoles && now.Sort == PlaceSort.OwnHoles ? now : now;
+
+    private void Stow(Thing thing, Place place, IEnumerable<int> from)
+    {
+        if (place.Sort == PlaceSort.OwnHoles && thing.Sort == ThingSort.Part)
+            About(thing, from, t => new LeftOn(t, place.Manner));
+        else
+        {
+            // What lies in a tray is off the engine, whether or not anybody said so.
+            if (thing is { Sort: ThingSort.Part, Detail.Length: 0 } && place.Sort == PlaceSort.Container && thing.Ids.Count > 0 && !thing.Ids.Any(i => context.Off.Contains(i)) && !offNow.Contains(thing.Code) && !facts.Any(f => f is Back or Off && About(f)!.Ids.Intersect(thing.Ids).Any()))
+                Apply(Act.Off, thing, from);
+            About(thing, from, t => new Put(t, place));
+        }
+    }
+
+    private void Tag(TagPhrase phrase)
+    {
+        var all = Range(phrase.From, phrase.To);
+        if (pending.Count > 0)
+        {
+            foreach (var (thing, from, to) in pending)
+                About(thing, Range(from, to).Concat(all), t => new Tagged(t, phrase.Tag));
+            topic = pending[^1].Thing;
+            pending.Clear();
+        }
+        else if (((seen is { Detail.Length: > 0 } ? seen : topic) ?? LastThing()) is { } about)
+            About(about, all, t => new Tagged(t, phrase.Tag));
+        else
+            Ask(DoubtSort.NotTold, $"What is tagged {phrase.Tag}?", all);
+    }
+
+    private void Piece(DetailPhrase phrase, List<Phrase> clause, int i)
+    {
+        int from = phrase.From;
+        while (from > 0 && !tokens[from - 1].IsBreak && Word(from - 1) is "old" or "rear" or "front" or "upper" or "lower" or "left" or "right" or "inner" or "outer" or "top" or "bottom" or "second" or "first" or "third")
+            from--;
+        var owner = pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic;
+        string which = from < phrase.From && Word(from) is "second" or "first" or "third" or "upper" or "lower" or "front" or "rear" or "inner" or "outer" ? Word(from) + " " : "";
+        if (phrase.Detail is "bracket" or "connector" or "union" or "bearing" or "brush" && !(owner is not null && FaultNext(clause, i) is not null))
+        {
+            if (pending.Count == 0 && clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ActPhrase or PlacePhrase or LotPhrase or TagPhrase or null)
+            {
+                int start = from;
+                while (start > 0 && !tokens[start - 1].IsBreak && tokens[start - 1].IsWord && !Lexicon.Fillers.Contains(Word(start - 1)) && !used[start - 1] && phrases.Any(p => p is WordPhrase && p.From == start - 1))
+                    start--;
+                var bracket = Nameless(start, phrase.To);
+                if (bracket is not null)
+                {
+                    Flush();
+                    if (forward is { } verb)
+                    {
+                        Apply(verb.Act, bracket, Range(verb.From, phrase.To));
+                        forward = null;
+                    }
+                    else
+                        pending.Add((bracket, start, phrase.To));
+                    (seen, seenAt, fasteners) = (bracket, start, false);
+                    return;
+                }
+            }
+        }
+
+        if (owner is null && LastThing() is { } last)
+            owner = last;
+        seen = owner is null
+            ? new Thing(ThingSort.Unknown, "", [], which + phrase.Detail)
+            : owner with { Sort = owner.Sort == ThingSort.Fasteners ? ThingSort.Part : owner.Sort, Detail = which + phrase.Detail, Others = [] };
+        (seenAt, seenCount, fasteners) = (from, null, false);
+    }
+
+}

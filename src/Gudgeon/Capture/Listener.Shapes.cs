@@ -1,0 +1,260 @@
+using System.Text.RegularExpressions;
+
+namespace Gudgeon.Capture;
+
+/// <summary>Ways of speaking with a shape of their own, tried before a clause is told as plain work.</summary>
+internal sealed partial class Listener
+{
+    /// <summary>The token after what was understood, or -1.</summary>
+    private int Shaped(int at, int end, int to)
+    {
+        var clause = new Stretch(tokens, at, end);
+        var rest = new Stretch(tokens, at, to);
+        return First(
+            () => Correction(clause, rest),
+            () => Question(at, end, false) ?? -1,
+            () => Naming(clause),
+            () => Access(clause, rest),
+            () => GoBack(clause),
+            () => Waiting(clause),
+            () => Staying(clause, rest),
+            () => Away(clause, rest),
+            () => Returned(clause),
+            () => Repeat(clause, rest),
+            () => Unknown(clause, rest),
+            () => Plan(clause));
+    }
+
+    private static int First(params Func<int>[] shapes)
+    {
+        foreach (var shape in shapes)
+        {
+            if (shape() is var to && to >= 0)
+                return to;
+        }
+
+        return -1;
+    }
+
+    private Thing? ThingIn(int from, int to, bool unknownToo = false)
+    {
+        for (int i = from; i < to; i++)
+        {
+            if (things.At(i) is { } read && read.To <= to)
+                return read.Thing;
+        }
+
+        return unknownToo ? Nameless(from, to) : null;
+    }
+
+    private List<Thing> ThingsIn(int from, int to)
+    {
+        var list = new List<Thing>();
+        for (int i = from; i < to;)
+        {
+            if (things.At(i) is { } read && read.To <= to)
+            {
+                list.Add(read.Thing);
+                i = read.To;
+            }
+            else
+                i++;
+        }
+
+        return list;
+    }
+
+    private static readonly HashSet<string> NoName =
+        ["i", "we", "you", "it", "they", "them", "him", "her", "the", "a", "an", "to", "had", "have", "has", "get", "got", "is", "'s", "are", "was", "were", "be", "been", "would", "will", "could", "can", "cant", "wont", "wouldnt", "couldnt", "of", "and", "off", "out", "on", "in", "at", "come", "came", "take", "took", "taken", "first", "so", "turn", "move", "undo", "my", "that", "this", "any", "even", "just", "till", "until", "before", "comes", "goes", "go", "reach", "remove", "pull", "drop", "also", "only", "need", "needs", "did", "do", "does", "been", "there", "with", "for", "from", "by", "if", "now", "then", "again", "shift", "budge", "unless", "without", "'ve", "'d", "'ll", "'re", "as", "at", "up", "down", "over", "round", "away", "clear", "fit", "start", "access", "removed", "undone", "moved", "loosen", "loosened", "slack", "slackened"];
+
+    /// <summary>A thing that no list knows, under the words it was given; null when there are none.</summary>
+    private Thing? Nameless(int from, int to)
+    {
+        int a = from;
+        int b = to;
+        while (a < b && (tokens[a].IsBreak || NoName.Contains(tokens[a].Text)))
+            a++;
+        while (b > a && (tokens[b - 1].IsBreak || NoName.Contains(tokens[b - 1].Text)))
+            b--;
+        int stop = a;
+        while (stop < b && !tokens[stop].IsBreak && stop - a < 7)
+            stop++;
+        while (stop > a && NoName.Contains(tokens[stop - 1].Text))
+            stop--;
+        return stop > a ? new Thing(ThingSort.Unknown, "", [], string.Join(" ", Enumerable.Range(a, stop - a).Select(i => tokens[i].Text)).Replace(" '", "'", StringComparison.Ordinal)) : null;
+    }
+
+    [GeneratedRegex("^(?:and |so |right ,? ?|ok ,? ?|okay ,? ?|hang on ,? ?|wait ,? ?|hmm ,? ?)*(?<q>where'?s?|which|what|when|how|who|whose|why|did i|did we|have i|have we|has the|has it|was the|was it|is the|is there|is it|are the|are there|does|do i|do we|should i|should we|can i|can we|cant remember|cannot remember|dont remember|i cant remember|i dont remember|i forget|forgotten|i have forgotten|no idea where|i wonder|wonder|wondering|not sure|i am not sure|i 'm not sure|need to find out|must find out|find out|check whether|check if|need to check|must check|ask|must ask|need to ask|is|whats|wheres|how many|remind me|tell me|dont know|i dont know|anyone know|could i|would it|will it)\\b")]
+    private static partial Regex Asks();
+
+    private int? Question(int from, int to, bool marked)
+    {
+        var line = new Stretch(tokens, from, to);
+        var match = Asks().Match(line.Line);
+        if (!match.Success && !marked)
+            return null;
+        string said = line.Line;
+        string cue = match.Success ? match.Groups["q"].Value : "";
+        if (cue == "ask" && !Regex.IsMatch(said, "^(?:must |need to )?ask (?:the|my|at|him|her|them|about|if|whether|bloke|someone|around)"))
+            return null;
+        if (cue == "what" && Regex.IsMatch(said, "what (?:i|we) (?:said|called|thought)|^what a "))
+            return null;
+        if (cue is "is" or "when" or "how" && !marked && said.Split(' ').Length < 3)
+            return null;
+        if (cue == "when" && !marked)
+            return null;
+        string sort = Sort(said, cue);
+        int end = to;
+        if (!marked)
+        {
+            // A question without its mark ends where the clause does, unless it goes on in the next.
+            end = to;
+        }
+
+        var thing = sort is "where" && Regex.IsMatch(said, "\\bbag|tray|box\\b") && ThingIn(from, end) is null ? null : AskedOf(from, end);
+        var all = Range(from, end).Where(i => !tokens[i].IsBreak);
+        if (sort.Length == 0)
+            Self(thing, all, Said(from, end));
+        else if (thing is { Others.Count: > 0 })
+            Add(new Asked(sort, thing with { Others = [], Ids = [.. thing.Others.SelectMany(o => o.Ids).Concat(thing.Ids).Distinct()] }, Said(from, end)), all);
+        else
+            Add(new Asked(sort, thing, Said(from, end)), all);
+        return end;
+    }
+
+    /// <summary>What a question is about: a part or line named in it, its fasteners, else what was spoken of last for "it".</summary>
+    private Thing? AskedOf(int from, int to)
+    {
+        Thing? last = null;
+        foreach (var thing in ThingsIn(from, to))
+        {
+            if (last is null || thing.Sort != ThingSort.Lacking)
+                last ??= thing;
+        }
+
+        return last;
+    }
+
+    private void Self(Thing? thing, IEnumerable<int> from, string words) =>
+        Add(new QuestionToSelf(thing is { Others.Count: > 0 } ? thing with { Others = [] } : thing, words), from);
+
+    private static string Sort(string said, string cue)
+    {
+        if (cue is "should i" or "should we" or "i wonder" or "wonder" or "wondering" or "check whether" or "check if" or "need to check" or "must check" or "ask" or "must ask" or "need to ask" or "not sure" or "i 'm not sure" or "i am not sure" or "find out" or "need to find out" or "must find out" or "do i" or "do we" or "can i" or "can we" or "could i" or "would it" or "will it" or "why" or "dont know" or "i dont know" or "anyone know")
+        {
+            return Regex.IsMatch(said, "(?:what|which) (?:comes|came|goes|has to|must)|take off|come off|have to (?:take|remove|undo)|dont know where|not sure where") ? (said.Contains("where", StringComparison.Ordinal) ? "where" : "before") : "";
+        }
+
+        if (Regex.IsMatch(said, "(?:left|remains|to do|to come off|has to come off|have to come off|must come off|in the way|stopping|to remove|needs to come off|comes off) (?:before|of|first|to get|me)|left before|before (?:the|i|we|it).* (?:can|could|comes|will)|what.*have to (?:take|remove|undo)|what.*holding|what.*in the way|what (?:else )?(?:has|needs) to come"))
+            return "before";
+        if (Regex.IsMatch(said, "which way|what way|way round|which direction"))
+            return "way";
+        if (Regex.IsMatch(said, "^(?:.*)(?:cant|cannot|dont|i forget|forgotten).*(?:if|whether) (?:i|we)|\\bdid (?:i|we)\\b.*|\\bhave (?:i|we)\\b") && !Regex.IsMatch(said, "where did|which .*did|what did|how many|when did|have i put"))
+            return "done";
+        if (Regex.IsMatch(said, "how many"))
+            return "how many";
+        if (Regex.IsMatch(said, "what (?:size|length|thread|torque|pitch)|how (?:long|big|tight|much|thick|deep)|what 's the (?:size|torque|clearance)"))
+            return "size";
+        if (Regex.IsMatch(said, "where (?:do|does|should|would).*(?:go|belong|fit|live)|what (?:is|was|'s) (?:this|that|it)|what goes (?:in|there)|what bag|which bag|what 's in|what is in|whats in") && !Regex.IsMatch(said, "did (?:i|we) put"))
+            return Regex.IsMatch(said, "(?:what|which) bag|which tray|what tray") ? "where" : "goes";
+        if (Regex.IsMatch(said, "where|which (?:bag|tray|box|tin|shelf|drawer)|no idea where"))
+            return "where";
+        if (Regex.IsMatch(said, "(?:is|was|are|were|has|have) (?:the|it|they|my|all)"))
+            return "done";
+        return cue.Length > 0 || said.Length > 0 ? "what" : "";
+    }
+
+    [GeneratedRegex("^(?:(?<old>what (?:i|we) (?:called|thought was|said was|wrote down as|put down as|had down as|have been calling) (?:the |a |an )?(?<a>.+?) (?:is|'s|was|turns out to be|turned out to be) (?:really |actually |in fact )*(?:the |a |an )?(?<b>.+))|(?:the )?(?<a>.+?) (?:is|'s|was) (?:really|actually|in fact) (?:the |a |an )(?<b>.+)|(?:the )?(?<a>.+?) (?:turns out to be|turned out to be|turns out it 's|turned out it was) (?:the |a |an )?(?<b>.+)|turns out (?:that )?(?:the )?(?<a>.+?) (?:is|'s|was) (?:the |a |an )(?<b>.+)|(?:the )?(?<a>.+?) (?:i|we) (?:called|thought was|said was) (?:the |a |an )?(?<c>.+?) (?:is|'s|was) (?:really |actually )?(?:the |a |an )?(?<b>.+))$")]
+    private static partial Regex Names();
+
+    private int Naming(Stretch clause)
+    {
+        var match = Names().Match(clause.Line);
+        if (!match.Success)
+            return -1;
+        var (aFrom, aTo) = clause.Tokens(match.Groups["c"].Success ? match.Groups["c"] : match.Groups["a"]);
+        var (bFrom, bTo) = clause.Tokens(match.Groups["b"]);
+        if (ThingIn(aFrom, aTo, true) is not { } was || ThingIn(bFrom, bTo, true) is not { } now || (now.Sort == ThingSort.Unknown && was.Sort != ThingSort.Unknown && !match.Groups["old"].Success) || Lexicon.Faults.Longest(tokens, bFrom).Values.Count > 0)
+            return -1;
+        About(now, Range(clause.From, clause.To), n => new Named(was with { Others = [] }, n));
+        return clause.To;
+    }
+
+    [GeneratedRegex("^(?<x>.*?)(?:has|have|needs|need|must|got) (?:to )?(?:go|be|get) back\\b(?<when>.*)$|^(?:must |need to |have to |got to |gotta )?(?:return|take|give|hand) (?<x>.+?) back\\b(?<when>.*)$|^(?<x>.+?) (?:is|'s) (?:only )?(?:borrowed|on loan|hired|mine|ours|due back|on hire)\\b(?<when>.*)$|^(?:borrowed|hired) (?<x>.+?) (?<when>(?:till|until|due back|for).*)$|^(?:must |need to |have to )?return (?<x>.+?) (?<when>by .*|on .*|before .*)$")]
+    private static partial Regex GoesBackBy();
+
+    private int GoBack(Stretch clause)
+    {
+        var match = GoesBackBy().Match(clause.Line);
+        if (!match.Success)
+            return -1;
+        var (wFrom, wTo) = clause.Tokens(match.Groups["when"]);
+        if (match.Groups["when"].Length == 0 || DueIn(wFrom, wTo) is not { } due)
+            return -1;
+        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
+        var thing = match.Groups["x"].Length > 0 ? ThingIn(xFrom, xTo) ?? Nameless(xFrom, xTo) : null;
+        thing ??= lastOutside ?? (topic is { } t ? t : new Thing(ThingSort.Outside, "", [], "it"));
+        if (thing.Sort == ThingSort.Unknown)
+            thing = thing with { Sort = ThingSort.Outside };
+        lastOutside = thing;
+        Add(new GoesBack(thing with { Others = [] }, due), Range(clause.From, clause.To));
+        return clause.To;
+    }
+
+    private Thing? lastOutside;
+
+    private Due? DueIn(int from, int to)
+    {
+        for (int i = from; i < to; i++)
+        {
+            if (dues.At(i) is { } due && due.To <= to)
+                return due.Due;
+        }
+
+        return null;
+    }
+
+    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|cant (?:go on|carry on|do (?:any ?)?(?:more|anything)|continue|start) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|due|turns? up|delivered) (?<d>(?:on |by )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|leave it|leaving it|left it|left to soak|marinating)) (?<u>(?:till|until|overnight|for|over).*)$")]
+    private static partial Regex Waits();
+
+    private int Waiting(Stretch clause)
+    {
+        var match = Waits().Match(clause.Line);
+        if (!match.Success)
+            return -1;
+        int end = clause.To;
+        var due = DueIn(clause.From, clause.To);
+        if (due is null && end < tokens.Count && tokens[end].Sort == TokenSort.Comma && dues.At(end + 1) is { } after)
+            (due, end) = (after.Due, after.To);
+        if (match.Groups["soak"].Success)
+        {
+            if (due is null && !match.Groups["u"].Value.StartsWith("overnight", StringComparison.Ordinal))
+                return -1;
+            due ??= new Due(DateOnly.FromDateTime(context.Now.DateTime).AddDays(1), "overnight", false);
+            string how = Regex.Match(match.Groups["soak"].Value, "soak\\w*|cur\\w+|dry\\w*|setting|cooling|penetrating|marinating").Value;
+            var soaked = ThingIn(clause.From, clause.To) ?? topic;
+            Add(new WaitingFor(how.Length > 0 ? how : "left", soaked is null ? null : soaked with { Others = [] }, due), Range(clause.From, end));
+            return end;
+        }
+
+        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
+        var thing = ThingIn(xFrom, xTo);
+        string what = Trimmed(xFrom, xTo, due);
+        if (what.Length == 0)
+            what = due?.Said ?? "not said";
+        Add(new WaitingFor(what, thing is null ? null : thing with { Others = [] }, due), Range(clause.From, end));
+        return end;
+    }
+
+    /// <summary>What is waited for, without the verb and the day.</summary>
+    private string Trimmed(int from, int to, Due? due)
+    {
+        int a = from;
+        while (a < to && Word(a) is "the" or "a" or "an" or "my" or "some" or "till" or "until")
+            a++;
+        int b = a;
+        while (b < to && !tokens[b].IsBreak && Word(b) is not ("to" or "comes" or "come" or "arrives" or "arrive" or "is" or "'s" or "are" or "gets" or "turns" or "till" or "until" or "on" or "due" or "by" or "coming" or "has" or "from") && (due is null || dues.At(b) is null))
+            b++;
+        return string.Join(" ", Enumerable.Range(a, Math.Max(0, b - a)).Select(i => tokens[i].Text));
+    }
+}

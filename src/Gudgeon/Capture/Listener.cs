@@ -1,0 +1,246 @@
+namespace Gudgeon.Capture;
+
+/// <summary>
+/// Makes facts of one note. Sentences are cut into clauses; ways of speaking that have a shape of their own
+/// (questions, corrections, access) are tried first, and what is left is told as work: parts, fasteners, places.
+/// </summary>
+internal sealed partial class Listener
+{
+    private readonly string text;
+    private readonly List<Token> tokens;
+    private readonly PartIndex index;
+    private readonly EarContext context;
+    private readonly ThingResolver resolver;
+    private readonly ThingReader things;
+    private readonly MeasureReader measures;
+    private readonly PhraseReader phraseReader;
+    private readonly DueReader dues;
+    private readonly PlaceReader places;
+    private readonly bool inchBook;
+    private readonly List<Fact> facts = [];
+    private readonly List<Doubt> doubts = [];
+    private readonly bool[] used;
+    private List<Phrase> phrases = [];
+
+    public Listener(string text, PartIndex index, EarContext context)
+    {
+        (this.text, this.index, this.context) = (text, index, context);
+        tokens = Tokeniser.Cut(text);
+        used = new bool[tokens.Count];
+        inchBook = context.Unit == BookUnit.Inch;
+        resolver = new ThingResolver(index, context);
+        things = new ThingReader(tokens, index, resolver);
+        measures = new MeasureReader(tokens, text, index, resolver, context);
+        dues = new DueReader(tokens, text, context.Now);
+        places = new PlaceReader(tokens, index);
+        phraseReader = new PhraseReader(tokens, things, new LotReader(tokens, inchBook), places, dues);
+    }
+
+    public Heard Hear()
+    {
+        for (int from = 0; from < tokens.Count;)
+        {
+            int to = from;
+            while (to < tokens.Count && !tokens[to].IsEnd)
+                to++;
+            Sentence(from, to, to < tokens.Count && tokens[to].Sort == TokenSort.Question);
+            from = to + 1;
+        }
+
+        Flush();
+        LeftOver();
+        return new Heard(text, facts, doubts, Unused());
+    }
+
+    private void Sentence(int from, int to, bool asked)
+    {
+        if (to <= from)
+            return;
+        if (asked && Question(from, to, true) is { } all)
+        {
+            if (all >= to)
+                return;
+            from = all;
+        }
+
+        phrases = Phrases(from, to);
+        for (int at = from; at < to;)
+        {
+            if (tokens[at].IsBreak || Joins(at))
+            {
+                at++;
+                continue;
+            }
+
+            int end = ClauseEnd(at, to);
+            int next = Shaped(at, end, to);
+            if (next > at)
+            {
+                at = next;
+                continue;
+            }
+
+            Narrate(at, end);
+            at = end;
+        }
+    }
+
+    /// <summary>A word that only ties clauses together.</summary>
+    private bool Joins(int at) =>
+        tokens[at].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "while" or "whilst" or "although" or "except" or "then" or "also" or "anyway" or "ok" or "okay" or "well" or "um" or "uh" or "er" || (tokens[at].Text is "right" && at + 1 < tokens.Count && tokens[at + 1].IsBreak) || (tokens[at].Text is "and" && (at == 0 || tokens[at - 1].IsBreak || used[at - 1]));
+
+    private int ClauseEnd(int from, int to)
+    {
+        for (int i = from + 1; i < to; i++)
+        {
+            if ((tokens[i].IsBreak || tokens[i].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "whilst" or "although" or "except" || Cue(i)) && !Inside(i))
+                return i;
+        }
+
+        return to;
+    }
+
+    private bool Inside(int at) => phrases.Any(p => p.From < at && p.To > at);
+
+    private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
+
+    /// <summary>Words that open a shape of their own even where nobody paused.</summary>
+    private bool Cue(int at) => (Word(at), Word(at + 1)) switch
+    {
+        ("cant" or "cannot" or "couldnt", "get" or "reach" or "undo" or "find" or "remember" or "shift") => Word(at - 1) is not ("i" or "you" or "we"),
+        ("i" or "you" or "we", "cant" or "cannot" or "couldnt" or "need" or "must" or "'ll" or "had") => true,
+        ("scrap" or "strike" or "ignore" or "delete" or "forget", "that") => true,
+        ("make", "that" or "it") => true,
+        ("no" or "sorry", "make" or "wait" or "hang") => true,
+        ("waiting", "for" or "on") => true,
+        ("stuck", "till" or "until") => true,
+        ("had", "to") => Word(at - 1) is not ("i" or "we" or "you") && things.At(at - 1) is null && phrases.All(p => p is not ThingPhrase t || t.To != at),
+        ("did", "i") or ("have", "i") or ("where", "did" or "is" or "'s" or "are" or "does") => true,
+        ("leaving" or "remember" or "dont", "the" or "to" or "forget") => true,
+        ("need" or "needs" or "wants", "to" or "a" or "an" or "new") => phrases.All(p => p is not ThingPhrase t || (t.To != at && t.To != at - 1)) && Word(at - 1) is not ("i" or "and" or "we" or "it" or "they"),
+        _ => false,
+    };
+
+    private List<Phrase> Phrases(int from, int to)
+    {
+        var list = new List<Phrase>();
+        for (int at = from; at < to;)
+        {
+            if (measures.At(at, to) is { } read && read.From >= from)
+            {
+                list.RemoveAll(p => p.From >= read.From);
+                list.Add(new MeasurePhrase(read.From, read.To, read));
+                at = read.To;
+                continue;
+            }
+
+            var one = phraseReader.ReadOne(at, to);
+            list.Add(one);
+            at = one.To;
+        }
+
+        return list;
+    }
+
+    private IEnumerable<Phrase> In(int from, int to) => phrases.Where(p => p.From >= from && p.To <= to);
+
+    // ---- facts, doubts and the words they used ----
+
+    private IReadOnlyList<TextSpan> Spans(IEnumerable<int> from)
+    {
+        var spans = new List<TextSpan>();
+        foreach (int i in from.Distinct().Order())
+        {
+            used[i] = true;
+            var token = tokens[i];
+            if (spans.Count > 0 && text.AsSpan(spans[^1].End, token.Start - spans[^1].End).IndexOfAnyExcept(" -'’") < 0)
+                spans[^1] = new TextSpan(spans[^1].Start, token.Start + token.Length - spans[^1].Start);
+            else
+                spans.Add(new TextSpan(token.Start, token.Length));
+        }
+
+        return spans;
+    }
+
+    private static IEnumerable<int> Range(int from, int to) => Enumerable.Range(from, Math.Max(0, to - from));
+
+    private void Add(Fact fact, IEnumerable<int> from)
+    {
+        var made = fact with { Spans = Spans(from) };
+        if (facts.All(f => f.Code != made.Code || f is Noted))
+            facts.Add(made);
+    }
+
+    /// <summary>Adds a fact about a thing, or the question which thing it is when the words leave several.</summary>
+    private void About(Thing thing, IEnumerable<int> from, Func<Thing, Fact> make)
+    {
+        var list = from.ToList();
+        if (thing.Others.Count == 0)
+        {
+            Add(make(thing), list);
+            return;
+        }
+
+        var spans = Spans(list);
+        var ways = thing.Others.Prepend(thing with { Others = [] }).Select(t => make(t) with { Spans = spans }).ToList();
+        int same = doubts.FindIndex(d => d.Sort == DoubtSort.Which && d.Readings.Count == ways.Count && d.Readings.Zip(ways).All(z => About(z.First.Facts[0]) is { } a && About(z.Second) is { } b && a.Ids.SequenceEqual(b.Ids)));
+        if (same >= 0)
+        {
+            var old = doubts[same];
+            doubts[same] = old with
+            {
+                Readings = [.. old.Readings.Zip(ways, (r, f) => r.Facts.Any(x => x.Code == f.Code) ? r : new Reading($"{r.Echo}; {f.Echo}", [.. r.Facts, f]))],
+                Spans = [.. old.Spans.Concat(spans).Distinct()],
+            };
+            return;
+        }
+
+        doubts.Add(new Doubt(DoubtSort.Which, $"Which is meant: {string.Join(" or ", ways.Select(w => About(w)?.Full).Distinct())}?", Words(list), [.. ways.Select(w => new Reading(w.Echo, [w]))], spans));
+    }
+
+    internal static Thing? About(Fact fact) => fact switch
+    {
+        Off f => f.Thing,
+        On f => f.Thing,
+        Undone f => f.Of,
+        Count f => f.Of,
+        Tightened f => f.Of,
+        Put f => f.Thing,
+        Parted f => f.Line,
+        Tagged f => f.Thing,
+        Capped f => f.Thing,
+        Found f => f.Thing,
+        Damaged f => f.Thing,
+        Seen f => f.Thing,
+        Missing f => f.Thing,
+        ToBuy f => f.Thing,
+        Measured f => f.Thing,
+        LeftOn f => f.Thing,
+        Marked f => f.Thing,
+        Sent f => f.Thing,
+        Back f => f.Thing,
+        Asked f => f.Thing,
+        Planned f => f.Thing,
+        QuestionToSelf f => f.Thing,
+        Noted f => f.Thing,
+        AccessLearned f => f.Target,
+        Corrected f => f.Of,
+        GoesBack f => f.Thing,
+        WaitingFor f => f.Thing,
+        _ => null,
+    };
+
+    private string Words(IEnumerable<int> from)
+    {
+        var list = from.Order().ToList();
+        return list.Count == 0 ? "" : text[tokens[list[0]].Start..(tokens[list[^1]].Start + tokens[list[^1]].Length)];
+    }
+
+    private string Said(int from, int to) => to <= from ? "" : Words(Range(from, to));
+
+    private void Ask(DoubtSort sort, string question, IEnumerable<int> from, params Reading[] readings)
+    {
+        var list = from.ToList();
+        doubts.Add(new Doubt(sort, question, Words(list), readings, Spans(list)));
+    }
+}

@@ -1,0 +1,203 @@
+namespace Gudgeon.Capture;
+
+/// <summary>Reads like fasteners told together: "two M6 by 22", "the others M8 by forty", "two longer ones", "third one".</summary>
+internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
+{
+    private static readonly HashSet<string> Kinds =
+        ["long", "longer", "longest", "short", "shorter", "shortest", "little", "small", "smaller", "smallest", "big", "bigger", "odd", "new", "old", "domed", "flanged", "hex", "torx", "allen", "copper", "brass", "stainless", "plain", "shouldered", "identical", "same", "different", "single", "spare", "medium", "thick", "thin", "tiny", "fat", "dome", "flange", "headed", "fine", "coarse", "more", "extra", "stepped", "hollow", "sealing", "crush", "fibre", "ally", "aluminium", "steel", "black", "plated", "special"];
+
+    private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
+
+    public LotPhrase? At(int from)
+    {
+        int at = from;
+        string share = Share(ref at);
+        if (share.Length == 0 && HeadsTold(at) is { } heads)
+            return heads;
+        int? count = null;
+        bool vague = false;
+        string where = "";
+        while (Word(at) is "the" or "only" or "just" or "my" or "a" && NumberWords.At(tokens, at) is null)
+            at++;
+        if (NumberWords.At(tokens, at) is { } n && SizeReader.At(tokens, at, inchBook) is not { } sized)
+        {
+            if (n.Sort == NumSort.Vague)
+                vague = true;
+            else if (n.IsCount)
+                count = n.Int;
+            else if (n.Sort == NumSort.Ordinal && (Word(n.To) is "one" || Lexicon.Fasteners.Longest(tokens, n.To).Values.Count > 0))
+            {
+                where = $"{tokens[at].Text} one";
+                count = 1;
+            }
+            else
+                return null;
+            at = n.To;
+            if (Word(at) == "of")
+                at++;
+        }
+        else if (Word(at) == "another")
+        {
+            count = NumberWords.At(tokens, at + 1) is { IsCount: true } more ? more.Int : 1;
+            at = NumberWords.At(tokens, at + 1) is { IsCount: true } m ? m.To : at + 1;
+        }
+        else if (Word(at) == "one" && SizeAfter(at + 1))
+        {
+            count = 1;
+            at++;
+        }
+        else if (Word(at) == "some" && (Lexicon.Fasteners.Longest(tokens, at + 1).Values.Count > 0 || SizeAfter(at + 1)))
+        {
+            vague = true;
+            at++;
+        }
+
+        bool counted = count is not null || vague || share.Length > 0;
+        var size = new ThreadSize();
+        ThreadSize? second = null;
+        var notes = new List<string>();
+        string fastener = "";
+        bool ones = false;
+        int end = at;
+        for (bool more = true; more && at < tokens.Count;)
+        {
+            more = false;
+            if (Flats(at) is { } flats)
+            {
+                size = flats.Size.Or(size);
+                end = at = flats.To;
+                more = true;
+            }
+            else if (SizeReader.At(tokens, at > from && Word(at) is "at" or "is" or "are" or "'s" or "about" && SizeReader.At(tokens, at + 1, inchBook) is not null ? at + 1 : at, inchBook) is { } read && (size.IsEmpty || read.Size.Diameter is null && size.Length is null))
+            {
+                size = read.Size.Or(size);
+                second = read.Other;
+                end = at = read.To;
+                more = true;
+            }
+            else if (fastener.Length == 0 && Lexicon.Fasteners.Longest(tokens, at) is { Values.Count: > 0 } found && !(ones && tokens[found.To - 1].Text == "clips"))
+            {
+                fastener = found.Values[0];
+                end = at = found.To;
+                more = true;
+            }
+            else if (Kinds.Contains(Word(at)) && !ones && (counted || size.IsEmpty is false || Ahead(at + 1)))
+            {
+                notes.Add(Word(at));
+                at++;
+                more = true;
+                if (counted && (size.Length is null || Word(at - 1) is not "long") && Word(at - 1) is "longer" or "shorter" or "long" or "short" or "little" or "big" or "small")
+                    end = at;
+            }
+            else if (Word(at) is "ones" or "one" or "jobs" && notes.Count > 0 && !ones)
+            {
+                ones = true;
+                if (Word(at) == "one" && count is null && share.Length == 0)
+                    count = 1;
+                end = ++at;
+                more = true;
+            }
+            else if (Word(at) is "of" && Word(at + 1) is "them" or "em" or "those" && counted)
+            {
+                ones = true;
+                end = at += 2;
+                more = true;
+            }
+        }
+
+        if (notes.Contains("long") && size.Length is not null && !ones)
+            notes.Remove("long");
+        if (size.IsEmpty && fastener.Length == 0 && !ones && !(share is "others" or "rest") && where.Length == 0)
+            return null;
+        if (where.Length > 0 && end < at && Word(at) == "one")
+            end = at + 1;
+        if (where.Length > 0 && Word(end) is "one")
+            end++;
+        if (end <= from)
+            end = at;
+        if (end <= from)
+            return null;
+        var lot = new Lot { Count = count, Uncounted = vague, Fastener = fastener, Size = size, Where = where, Note = string.Join(" ", notes) };
+        return new LotPhrase(from, end, lot, share, second is null ? null : second.Or(size));
+    }
+
+    /// <summary>"thirteen on the big heads, ten on the little ones": heads of the bolts told of.</summary>
+    private LotPhrase? HeadsTold(int from)
+    {
+        if (NumberWords.At(tokens, from) is not { IsCount: true, Value: >= 5 and <= 46 } n || Word(n.To) is not "on" || Word(n.To + 1) is not "the")
+            return null;
+        int at = n.To + 2;
+        if (!(Kinds.Contains(Word(at)) && Word(at + 1) is "ones" or "heads" or "bolts" or "nuts" or "one" or "head") && Word(at) is not "heads")
+            return null;
+        return new LotPhrase(from, Word(at) == "heads" ? at + 1 : at + 2, new Lot { Size = new ThreadSize { AcrossFlats = n.Value }, Note = Word(at) == "heads" ? "" : Word(at) }, "");
+    }
+
+    private string Share(ref int at)
+    {
+        string word = Word(at);
+        if (word == "the" && Word(at + 1) is "others" or "rest" or "remaining" or "other")
+            word = Word(++at);
+        switch (word)
+        {
+            case "others" or "rest" or "remainder" or "remaining":
+                at++;
+                if (Word(at) == "of" && Word(at + 1) is "them" or "em" or "the")
+                    at += 2;
+                for (int named = 0; named < 3 && Word(at + named).Length > 0; named++)
+                {
+                    // "rest of the bracket bolts"
+                    if (named > 0 && Lexicon.Fasteners.Longest(tokens, at + named).Values.Count > 0)
+                        at += named;
+                }
+
+                if (Word(at) is "are" or "were" or "is" or "'s" && SizeAfter(at + 1))
+                    at++;
+                return "others";
+            case "other" when NumberWords.At(tokens, at + 1) is { IsCount: true } || Lexicon.Fasteners.Longest(tokens, at + 1).Values.Count > 0:
+                at++;
+                return "others";
+            case "all" when SizeAfter(at + 1) || NumberWords.At(tokens, at + 1) is { IsCount: true } || Word(at + 1) is "the" && Ahead(at + 2):
+                at++;
+                return "all";
+            case "both" when SizeAfter(at + 1) || Lexicon.Fasteners.Longest(tokens, at + 1).Values.Count > 0:
+                at++;
+                return "both";
+            default:
+                return "";
+        }
+    }
+
+    private bool SizeAfter(int at) => SizeReader.At(tokens, at, inchBook) is { Size.Diameter: not null };
+
+    /// <summary>A fastener, a size or "ones" ends what starts here.</summary>
+    private bool Ahead(int at)
+    {
+        for (int i = at; i < at + 4; i++)
+        {
+            if (Word(i) is "ones" or "one" || Lexicon.Fasteners.Longest(tokens, i).Values.Count > 0 || SizeAfter(i))
+                return true;
+            if (!Kinds.Contains(Word(i)))
+                return false;
+        }
+
+        return false;
+    }
+
+    /// <summary>"thirteen mil socket", "ten mil head", "13 AF": the head, never the thread.</summary>
+    private (ThreadSize Size, int To)? Flats(int at)
+    {
+        if (NumberWords.At(tokens, at) is not { IsCount: true } n || n.Value is < 5 or > 60)
+            return null;
+        int to = Units.At(tokens, n.To) is { Unit: "mil" or "mm" } unit ? unit.To : n.To;
+        if (Word(to) is "af" || (Word(to) is "across" && Word(to + 1) is "flats") || (to > n.To && Word(to) is "socket" or "spanner" or "head" or "heads" or "hex" or "wrench" or "ring" or "key"))
+            return (new ThreadSize { AcrossFlats = n.Value }, Word(to) == "across" ? to + 2 : to + 1);
+        return null;
+    }
+
+    public ThreadSize? FlatsAt(int at, out int to)
+    {
+        var read = Flats(at);
+        to = read?.To ?? at;
+        return read?.Size;
+    }
+}

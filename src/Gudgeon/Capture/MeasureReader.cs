@@ -1,0 +1,238 @@
+namespace Gudgeon.Capture;
+
+/// <summary>What a measured stretch of words gave: a reading, or a reading with several meanings.</summary>
+internal sealed record MeasureRead(int From, int To, IReadOnlyList<Measured> Readings, Thing? Thing, int? Cylinder);
+
+/// <summary>Reads what was read off an instrument: characteristic, place, one value or a row of them.</summary>
+internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string text, PartIndex index, ThingResolver resolver, EarContext context)
+{
+    private static readonly HashSet<string> Positions =
+        ["top", "middle", "bottom", "upper", "lower", "across", "along", "thrust", "front", "rear", "cold", "hot", "wet", "dry", "inlet", "exhaust", "max", "min", "maximum", "minimum", "in", "out", "left", "right", "before", "after", "vertical", "horizontal", "first", "second", "third", "both", "each", "idle", "standard"];
+
+    private static readonly HashSet<string> Links =
+        ["is", "'s", "are", "was", "were", "about", "at", "of", "the", "reads", "reading", "came", "comes", "measured", "measures", "from", "to", "a", "and", "then", "now", "on", "in", "good", "only", "still", "it", "for", "all", "way", "axis", "end", "round", "just", "nearly", "over", "under", "a", "got", "gave", "cranking", "with", "ways", "has", "have", "i", "make", "makes", "get", "gets"];
+
+    private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
+
+    /// <summary>A measured stretch that starts at the token, or null.</summary>
+    public MeasureRead? At(int at, int end)
+    {
+        if (Resize(at, end) is { } resized)
+            return resized;
+        if (Out(at, end) is { } flat)
+            return flat;
+        if (Warmth(at, end) is { } warm)
+            return warm;
+        if (Loosening(at, end) is { } loosening)
+            return loosening;
+        var (found, to) = Characteristic.Book.Longest(tokens, at);
+        return found.Count == 0 ? null : Read(at, to, end, found[0]);
+    }
+
+    private MeasureRead? Read(int from, int to, int end, Characteristic what)
+    {
+        var where = new List<string>();
+        var numbers = new List<int>();
+        int at = to;
+        if (from >= 2 && Units.At(tokens, from - 1, NumberWords.At(tokens, from - 2)) is not null && NumberWords.At(tokens, from - 2) is not null)
+            return null;
+        (what, at) = Qualify(from, what, at, end);
+        at = Index(at, end, what, numbers);
+        var values = new List<Amount>();
+        var ambiguous = new List<IReadOnlyList<Amount>>();
+        decimal? before = null;
+        string pending = "";
+        int last = at;
+        bool whole = what.Quantity is Quantity.Pressure or Quantity.Mass or Quantity.Percent;
+        while (at < end)
+        {
+            if (tokens[at].IsEnd)
+                break;
+            if (tokens[at].Sort == TokenSort.Comma)
+            {
+                if (!GoesOn(at + 1, end))
+                    break;
+                at++;
+                continue;
+            }
+
+            if (OnCylinder(at, end) is { } on)
+            {
+                pending = on.Label;
+                at = on.To;
+                continue;
+            }
+
+            if (Angle(at) is { } angle)
+            {
+                if (values.Count > 0 && values[^1].At.Length == 0)
+                    values[^1] = values[^1] with { At = angle.Label };
+                else
+                    pending = Join(pending, angle.Label);
+                last = at = angle.To;
+                continue;
+            }
+
+            if (Figures.At(tokens, Sign(at), whole, before) is { } figure && NumberWords.At(tokens, Sign(at)) is not { Sort: NumSort.Ordinal })
+            {
+                bool minus = Sign(at) > at && Word(at) is "minus";
+                if (Counts(figure.To))
+                    break;
+                int next = figure.To;
+                string unit = "";
+                if (Units.At(tokens, next, new Num(figure.Value, figure.Value == decimal.Truncate(figure.Value) ? NumSort.Whole : NumSort.Decimal, at, next)) is { } read)
+                    (unit, next) = read;
+                string said = Said(at, next);
+                var ways = UnitSettler.Settle(minus ? -figure.Value : figure.Value, unit, said, what, context, Inches());
+                before = figure.Value;
+                values.Add(ways[0] with { At = pending });
+                ambiguous.Add(ways);
+                pending = "";
+                last = at = next;
+                if (Word(at) is "in" or "out" && (at + 1 >= end || tokens[at + 1].IsBreak))
+                {
+                    values[^1] = values[^1] with { At = Word(at) };
+                    last = ++at;
+                }
+
+                continue;
+            }
+
+            if (Positions.Contains(Word(at)) && !Fact(at))
+            {
+                if (values.Count == 0)
+                    where.Add(Word(at));
+                else if (!GoesOn(at + 1, end) || (at + 1 < end && tokens[at + 1].IsBreak))
+                {
+                    values[^1] = values[^1] with { At = Join(values[^1].At, Word(at)) };
+                    last = at + 1;
+                }
+                else
+                    pending = Join(pending, Word(at));
+                at++;
+                continue;
+            }
+
+            if (Links.Contains(Word(at)) && (values.Count == 0 || GoesOn(at + 1, end)))
+            {
+                at++;
+                continue;
+            }
+
+            if (values.Count == 0 && numbers.Count == 0 && Bore(at, end) is { } bore)
+            {
+                numbers.Add(bore.Number);
+                at = bore.To;
+                continue;
+            }
+
+            break;
+        }
+
+        if (values.Count == 0 || !Plausible(values, what))
+            return null;
+        Share(values, ambiguous, what);
+        last = Tail(last, end, where);
+        var thing = ThingOf(what, numbers, from);
+        var measured = new Measured(what.Name, thing, values, string.Join(" ", where), Said(from, last));
+        return new MeasureRead(from, last, Ways(measured, ambiguous), thing, what.Kind is "cylinder" or "bore" or "piston" or "ring-comp" && numbers.Count == 1 ? numbers[0] : null);
+    }
+
+    private static string Join(string left, string right) => left.Length == 0 ? right : $"{left} {right}";
+
+    /// <summary>A row of values has one unit: a unit said once holds for those told without.</summary>
+    private static void Share(List<Amount> values, List<IReadOnlyList<Amount>> ambiguous, Characteristic what)
+    {
+        int said = values.FindIndex(v => !v.UnitTaken && v.Unit.Length > 0);
+        if (said < 0)
+            return;
+        for (int i = 0; i < values.Count; i++)
+        {
+            if (values[i].UnitTaken && values[i].Unit != values[said].Unit && what.Quantity == Quantity.Pressure)
+            {
+                values[i] = values[i] with { Unit = values[said].Unit };
+                ambiguous[i] = [values[i]];
+            }
+        }
+    }
+
+    private static IReadOnlyList<Measured> Ways(Measured measured, List<IReadOnlyList<Amount>> ambiguous)
+    {
+        int most = ambiguous.Max(a => a.Count);
+        var ways = new List<Measured>();
+        for (int way = 0; way < most; way++)
+        {
+            int pick = way;
+            ways.Add(measured with { Values = [.. measured.Values.Select((v, i) => (pick < ambiguous[i].Count ? ambiguous[i][pick] : ambiguous[i][0]) with { At = v.At })] });
+        }
+
+        return ways;
+    }
+
+    /// <summary>A figure whose unit nobody said and that fits no unit at all is no reading of this.</summary>
+    private static bool Plausible(List<Amount> values, Characteristic what) =>
+        values.Any(v => v.Unit.Length > 0 || what.Quantity == Quantity.Percent);
+
+    private int Sign(int at) => Word(at) is "minus" or "plus" ? at + 1 : at;
+
+    private bool Counts(int at) => Lexicon.Fasteners.Longest(tokens, at).Values.Count > 0 || Word(at) is "by" or "x";
+
+    /// <summary>Somebody who speaks inches in one figure speaks them in the next.</summary>
+    private bool Inches()
+    {
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            if (Word(i) is "thou" or "though" or "inch" or "inches" || (NumberWords.At(tokens, i) is { Sort: NumSort.Decimal, Value: > 0.4m and < 6 } n && DecimalPlaces(n.Value) == 4))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static int DecimalPlaces(decimal value)
+    {
+        int places = 0;
+        while (value != decimal.Truncate(value) && places < 8)
+            (value, places) = (value * 10, places + 1);
+        return places;
+    }
+
+    /// <summary>After a comma or a link the row goes on when a number comes before anything else of weight.</summary>
+    private bool GoesOn(int at, int end)
+    {
+        for (int i = at; i < end && i < at + 5; i++)
+        {
+            if (tokens[i].IsBreak)
+                return false;
+            if (NumberWords.At(tokens, i) is { Sort: not NumSort.Ordinal } n)
+                return !Counts(n.To) && Word(n.To) is not ("of" or "weeks" or "days" or "bolt" or "bolts" or "litres") && !(index.Book.Longest(tokens, n.To) is { Values.Count: > 0 } part && tokens[part.To - 1].Plural) && Lexicon.Faults.Longest(tokens, n.To).Values.Count == 0 && !(Word(n.To) is "'s" or "is" && Lexicon.Faults.Longest(tokens, n.To + 1).Values.Count > 0);
+            if (Characteristic.Book.Longest(tokens, i).Values.Count > 0 && !Positions.Contains(Word(i)))
+                return false;
+            if (!Links.Contains(Word(i)) && !Positions.Contains(Word(i)) && Word(i) is not ("number" or "cylinder" or "bore" or "point"))
+                return false;
+        }
+
+        return false;
+    }
+
+    /// <summary>"in the exhaust": a place where something is heard, not where a value was read.</summary>
+    private bool Fact(int at) => Word(at - 1) is "the" && Word(at) is "exhaust" or "inlet";
+
+    private int Tail(int last, int end, List<string> where)
+    {
+        // "pushed both ways, dial on the nose", "over the pin": how it was read belongs to the reading.
+        int at = last < end && tokens[last].Sort == TokenSort.Comma ? last + 1 : last;
+        if (Word(at) is "pushed" or "dial" or "over" or "below" or "above" or "down" or "proud" or "corner" or "measured" or "with" or "using" or "clock" or "straight" or "straightedge" or "feelers" or "feeler" or "dti" or "mike" or "gauge" or "cranking" or "warm" or "cold" or "hot" || (Word(at) is "on" && Word(at + 1) is "the" && Word(at + 2) is "dial" or "clock" or "mike" or "feeler" or "feelers" or "nose"))
+        {
+            int stop = at;
+            while (stop < end && !tokens[stop].IsBreak && Word(stop) is not ("and" or "but"))
+                stop++;
+            where.Add(Said(at, stop));
+            return Tail(stop, end, where);
+        }
+
+        return last;
+    }
+
+    private string Said(int from, int to) => to <= from ? "" : text[tokens[from].Start..(tokens[to - 1].Start + tokens[to - 1].Length)];
+}

@@ -1,0 +1,72 @@
+using Gudgeon.Engine;
+
+namespace Gudgeon.Capture;
+
+/// <summary>One way to say a kind of part. <paramref name="Rank"/>: 0 its name, 1 another word, 2 what dictation makes of it.</summary>
+internal readonly record struct PartWord(string Kind, bool IsLine, string? Id, int Rank);
+
+/// <summary>Words and parts of one engine, built once and then only looked up.</summary>
+internal sealed class PartIndex
+{
+    private readonly Dictionary<string, List<Part>> parts = [];
+    private readonly Dictionary<string, List<Line>> lines = [];
+    private readonly Dictionary<string, string> names = [];
+
+    public PartIndex(EngineModel engine, IReadOnlyDictionary<string, string> taught)
+    {
+        Engine = engine;
+        foreach (var part in engine.Parts.Values)
+            Of(parts, part.Kind == "own" ? part.Id : part.Kind).Add(part);
+        foreach (var line in engine.Lines.Values)
+            Of(lines, line.Kind == "own" ? line.Id : line.Kind).Add(line);
+        foreach (var term in Vocabulary.Words.Where(w => w.Sort == WordSort.Part))
+        {
+            names.TryAdd(term.Kind, term.British);
+            Book.Add(term.British, new PartWord(term.Kind, false, null, 0));
+            foreach (string word in term.AlsoSaid.Append(term.American).Where(w => !MoreWords.TooPlain.Contains(w)))
+                Book.Add(word, new PartWord(term.Kind, false, null, 1));
+            foreach (string word in term.Misheard)
+                Book.Add(word, new PartWord(term.Kind, false, null, 2));
+        }
+
+        foreach (var (kind, words) in MoreWords.Parts)
+        {
+            foreach (string word in words.Split('|'))
+                Book.Add(word, new PartWord(kind, false, null, 1));
+        }
+
+        foreach (var (kind, words) in MoreWords.Lines)
+        {
+            foreach (string word in words.Split('|'))
+                Book.Add(word, new PartWord(kind, true, null, 1));
+        }
+
+        foreach (var part in engine.Parts.Values.Where(p => p.Kind == "own"))
+            Book.Add(part.Name, new PartWord(part.Id, false, part.Id, 0));
+        foreach (var (word, term) in taught)
+        {
+            foreach (var known in Book.Longest(Tokeniser.Cut(term), 0).Values.Take(1))
+                Book.Add(word, known with { Rank = 0 });
+        }
+
+        foreach (var line in engine.Lines.Values.Where(l => !l.IsPassage && l.Name.Length > 0))
+            Book.Add(line.Name, new PartWord(line.Kind == "own" ? line.Id : line.Kind, true, line.Id, 0));
+    }
+
+    public EngineModel Engine { get; }
+
+    public PhraseBook<PartWord> Book { get; } = new();
+
+    public IReadOnlyList<Part> Parts(string kind) => parts.GetValueOrDefault(kind) ?? [];
+
+    public IReadOnlyList<Line> Lines(string kind) => lines.GetValueOrDefault(kind) ?? [];
+
+    public string NameOf(string kind) => names.GetValueOrDefault(kind, kind);
+
+    private static List<T> Of<T>(Dictionary<string, List<T>> map, string key)
+    {
+        if (!map.TryGetValue(key, out var list))
+            map[key] = list = [];
+        return list;
+    }
+}

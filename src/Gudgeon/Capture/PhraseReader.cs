@@ -1,0 +1,129 @@
+namespace Gudgeon.Capture;
+
+/// <summary>Walks the tokens once and groups them into phrases; what belongs to no phrase stays a word.</summary>
+internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader things, LotReader lots, PlaceReader places, DueReader dues)
+{
+    private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
+
+    /// <summary>The phrase that starts at the token, cut to a word when it would run past the end.</summary>
+    public Phrase ReadOne(int at, int to)
+    {
+        var phrase = Next(at);
+        return phrase.To > to ? new WordPhrase(at, at + 1, tokens[at].Text, Lexicon.Fillers.Contains(tokens[at].Text)) : phrase;
+    }
+
+    private Phrase Next(int at)
+    {
+        var token = tokens[at];
+        if (token.IsBreak)
+            return new BreakPhrase(at, at + 1, token.IsEnd, token.Sort == TokenSort.Question);
+        if (places.TagAt(at) is { } tag)
+            return new TagPhrase(at, tag.To, tag.Tag);
+        if (dues.At(at) is { } due)
+            return new DuePhrase(at, due.To, due.Due);
+        if (places.At(at) is { } place)
+            return new PlacePhrase(at, place.To, place.Place);
+        if (Place(at) is { } where)
+            return where;
+        if (Amount(at) is { Amount.Unit: "finger" } fingers && Word(fingers.To) is "below" or "above" or "down" or "deep" or "wide" or "from" or "up")
+            return fingers;
+        var thing = things.At(at);
+        var lot = lots.At(at);
+        if (thing is not null && (lot is null || thing.To >= lot.To || thing.Thing.Sort == ThingSort.Fasteners))
+            return thing;
+        if (lot is not null)
+            return lot;
+        if (Amount(at) is { } amount)
+            return amount;
+        if (NumberWords.At(tokens, at) is { } num)
+            return new NumPhrase(at, num.To, num);
+        return Listed(at) ?? new WordPhrase(at, at + 1, token.Text, Lexicon.Fillers.Contains(token.Text));
+    }
+
+    private Phrase? Listed(int at)
+    {
+        var (faults, faultTo) = Lexicon.Faults.Longest(tokens, at);
+        var (acts, actTo) = Lexicon.Acts.Longest(tokens, at);
+        var (details, detailTo) = Lexicon.Details.Longest(tokens, at);
+        if (faults.Count > 0 && faultTo >= actTo && faultTo >= detailTo)
+            return new FaultPhrase(at, faultTo, faults[0].Fault, faults[0].Damage);
+        if (acts.Count > 0 && actTo >= detailTo)
+            return new ActPhrase(at, actTo, acts[0], Word(at));
+        return details.Count > 0 ? new DetailPhrase(at, detailTo, details[0], "") : null;
+    }
+
+    private AmountPhrase? Amount(int at)
+    {
+        int from = at;
+        bool rough = Word(at) is "about" or "around" or "roughly" or "nearly" or "say" or "approx" or "maybe" or "over" or "under" or "almost";
+        if (rough)
+            at++;
+        if (Word(at) is "a" && Word(at + 1) is "good")
+        {
+            rough = true;
+            at += 2;
+        }
+
+        if (Word(at) is "half" && Word(at + 1) is "a" && Units.At(tokens, at + 2) is { Unit: "l" or "pint" or "gallon" } half)
+            return new AmountPhrase(from, half.To, new Amount(0.5m, half.Unit, "half a") { Rough = rough });
+        if (Figures.At(tokens, at, true, null) is { } bare && Word(bare.To) is "long" or "bore" or "wide" or "thick" or "deep" && NumberWords.At(tokens, at) is { Sort: NumSort.Whole or NumSort.Decimal } && bare.Value >= 10)
+            return new AmountPhrase(from, bare.To, new Amount(bare.Value, "mm", string.Join(" ", Enumerable.Range(at, bare.To - at).Select(i => tokens[i].Text))) { Rough = rough });
+        if (NumberWords.At(tokens, at) is not { } n || n.Sort is NumSort.Ordinal or NumSort.Vague || Units.At(tokens, n.To, n) is not { } unit)
+            return null;
+        int to = unit.To;
+        decimal value = n.Value;
+        if (NumberWords.AndPart(tokens, to) is { } and)
+            (value, to) = (value + and.Value, and.To);
+        return new AmountPhrase(from, to, new Amount(value, unit.Unit, string.Join(" ", Enumerable.Range(n.From, to - n.From).Select(i => tokens[i].Text))) { Rough = rough });
+    }
+
+    /// <summary>"top right", "at the ends", "underneath", "seen from the front", "by the timing chest".</summary>
+    private WherePhrase? Place(int at)
+    {
+        int to = at;
+        if (Word(to) is "at" or "on" or "from" or "in" or "by" or "along" or "near" or "round" or "around" or "to")
+            to++;
+        while (Word(to) is "the" or "its" or "very")
+            to++;
+        string first = Word(to);
+        string next = Word(to + 1);
+        string? where = (first, next) switch
+        {
+            ("top" or "bottom" or "upper" or "lower", "left" or "right") when Ends(to + 2) => $"{first} {next}",
+            ("ends" or "end" or "corners" or "outside" or "underside" or "middle" or "centre", _) when to > at => $"{first switch { "end" => "end", _ => first }}",
+            ("underneath" or "inside" or "outside", _) when Ends(to + 1) => first,
+            ("front" or "back" or "rear" or "top" or "bottom" or "side", _) when to > at && Ends(to + 1) && Word(to - 1) is "the" or "at" => $"at the {first}",
+            ("left" or "right", "hand") when Word(to + 2) is "side" or "end" && to > at => $"{first} hand {Word(to + 2)}",
+            _ => null,
+        };
+        if (where is null)
+            return null;
+        to += (first, next) is ("top" or "bottom" or "upper" or "lower", "left" or "right") ? 2 : where.EndsWith("side", StringComparison.Ordinal) && next == "hand" || where.Contains(" hand ", StringComparison.Ordinal) ? 3 : 1;
+        while (View(to) is { } view)
+        {
+            where += " " + view.Text;
+            to = view.To;
+        }
+
+        return new WherePhrase(at, to, where);
+    }
+
+    private (string Text, int To)? View(int at)
+    {
+        int to = Word(at) is "seen" or "viewed" or "looking" or "looked" or "as" ? at + 1 : at;
+        if (to > at && Word(to) is "seen" or "looking" or "you" or "viewed")
+            to++;
+        if (to > at && Word(to) is "looking" or "look")
+            to++;
+        if (to > at && Word(to) is "from" or "at" && Word(to + 1) is "the" or "it")
+        {
+            int end = Word(to + 1) == "the" ? to + 3 : to + 2;
+            return (Word(to) == "at" ? "looking at it" : $"seen from the {Word(to + 2)}", end);
+        }
+
+        return null;
+    }
+
+    private bool Ends(int at) =>
+        at >= tokens.Count || tokens[at].IsBreak || Word(at) is "and" or "is" or "looking" or "seen" or "as" or "but" or "the" or "has" or "viewed" or "one" or "was" or "'s" or "are" or "with" or "goes" or "i" or "corner" or "in" or "all";
+}

@@ -1,0 +1,229 @@
+using System.Globalization;
+
+namespace Gudgeon.Capture;
+
+/// <summary>Reads places (bag 12, third cup of the muffin tin, back in their holes finger tight) and tags (green tag three).</summary>
+internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
+{
+    private static readonly HashSet<string> Prepositions = ["in", "into", "on", "onto", "under", "behind", "to", "inside", "beside", "underneath", "by", "against", "from"];
+    private static readonly HashSet<string> Determiners = ["the", "a", "an", "my", "its", "their", "that", "this", "our", "own", "another"];
+    private static readonly HashSet<string> Colours = ["red", "green", "blue", "yellow", "white", "black", "orange", "pink", "purple", "brown", "grey", "clear", "silver"];
+
+    private static readonly HashSet<string> NeedsHelp =
+        ["tray", "tin", "box", "cup", "rack", "card", "folder", "wall", "pot", "corner", "boot", "hook", "pan", "bottle", "pallet", "bowl", "floor", "shed", "bench", "trestle", "shelf", "drawer", "jar", "bucket", "cupboard", "window sill", "envelope", "bag", "tub"];
+
+    private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
+
+    public (Place Place, int To)? At(int at)
+    {
+        // "in order on the bench": the manner may come first.
+        if (Word(at) == "in" && Word(at + 1) == "order" && Container(at + 2) is { } ordered)
+            return (ordered.Place with { Manner = ordered.Place.Manner.Length > 0 ? $"in order, {ordered.Place.Manner}" : "in order" }, ordered.To);
+        return OwnHoles(at) ?? WithPart(at) ?? Container(at);
+    }
+
+    /// <summary>"finger tight", "loose", "hand tight".</summary>
+    private (string Manner, int To)? Manner(int at) => (Word(at), Word(at + 1)) switch
+    {
+        ("finger" or "fingers" or "hand", "tight") => ($"{Word(at)} tight", at + 2),
+        ("loose" or "loosely", _) => ("loose", at + 1),
+        ("nipped", "up") => ("nipped up", at + 2),
+        ("in", "order") => ("in order", at + 2),
+        ("with", "arrows") when Word(at + 2) == "forward" => ("arrows forward", at + 3),
+        ("front", "to") when Word(at + 2) is "back" or "rear" => ("front to back", at + 3),
+        ("a", "couple") when Word(at + 2) == "of" && Word(at + 3) is "turns" or "threads" => ("a couple of turns", at + 4),
+        ("a", "few") when Word(at + 2) is "turns" or "threads" => ("a few turns", at + 3),
+        ("just", _) when Manner(at + 1) is { } later => later,
+        _ => null,
+    };
+
+    private (Place Place, int To)? OwnHoles(int at)
+    {
+        int to = at;
+        if (Word(to) is "left" or "put" or "screwed" or "run" or "wound" or "threaded" or "popped" or "stuck" or "all" && Word(to + 1) is "back" or "in" or "into")
+            to++;
+        bool back = Word(to) is "back" or "still";
+        if (back)
+            to++;
+        if (Word(to) is not ("in" or "into" or "where"))
+            return null;
+        if (Word(to) == "where")
+            return back && Word(to + 1) is "they" or "it" && Word(to + 2) is "came" or "go" or "belong" ? Finish(Word(to + 2) == "came" && Word(to + 3) == "from" ? to + 4 : to + 3) : null;
+        int after = to + 1;
+        while (Determiners.Contains(Word(after)) || Word(after) is "same" or "original" or "respective")
+            after++;
+        if (Word(after) is "hole" or "holes" or "position" or "positions" && (back || after > to + 1))
+            return Finish(after + 1);
+        if (Word(after) is "place" && (back || Word(at) == "left"))
+            return Finish(after + 1);
+        if ((back || Word(at) == "left") && index.Book.Longest(tokens, after) is { Values.Count: > 0 } part && (back || Manner(part.To) is not null || Lots(at)))
+            return Lexicon.Containers.Longest(tokens, after).Values.Count > 0 && Manner(part.To) is null ? null : Finish(part.To);
+        return back && Manner(to + 1) is not null ? Finish(to + 1) : null;
+    }
+
+    /// <summary>Fasteners were just spoken of, so what stays in a part is they.</summary>
+    private bool Lots(int at) => at > 0 && Lexicon.Fasteners.Longest(tokens, at - 1).Values.Count > 0;
+
+    private (Place Place, int To) Finish(int to)
+    {
+        string manner = "";
+        if (Manner(to) is { } how)
+            (manner, to) = how;
+        return (new Place(PlaceSort.OwnHoles, "own holes") { Manner = manner }, to);
+    }
+
+    private (Place Place, int To)? WithPart(int at)
+    {
+        if (Word(at) is not ("kept" or "stay" or "stays" or "staying" or "stored" or "left") || Word(at + 1) is not ("with" or "beside" or "on"))
+            return null;
+        int after = at + 2;
+        while (Determiners.Contains(Word(after)))
+            after++;
+        return index.Book.Longest(tokens, after) is { Values.Count: > 0 } part && Word(at + 1) == "with"
+            ? (new Place(PlaceSort.With, $"with {string.Join(" ", Enumerable.Range(after, part.To - after).Select(Word))}"), part.To)
+            : null;
+    }
+
+    private (Place Place, int To)? Container(int at)
+    {
+        int to = at;
+        string prep = "";
+        if (Prepositions.Contains(Word(to)))
+            prep = Word(to++);
+        if (prep == "back" || (prep == "on" && Word(to) == "to"))
+            to++;
+        bool determined = Determiners.Contains(Word(to));
+        while (Determiners.Contains(Word(to)) || Word(to) is "all")
+            to++;
+
+        // third cup of the muffin tin; second row of the tray
+        if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal } nth && tokens.ElementAtOrDefault(nth.To).Stem is "cup" or "row" or "hole" or "slot" or "compartment" or "pocket" or "drawer" or "shelf" or "layer" or "bay" && Word(nth.To + 1) is "of" or "in" or "down" or "up" or "on")
+        {
+            int inner = nth.To + 2;
+            while (Determiners.Contains(Word(inner)))
+                inner++;
+            string cup = $"{tokens[nth.To].Stem} {nth.Int}";
+            if (Word(nth.To + 1) is "down" or "up")
+                return (new Place(PlaceSort.Container, cup), nth.To + 2);
+            if (Named(inner, true) is { } tin)
+                return (new Place(PlaceSort.Container, $"{tin.Label}, {cup}"), tin.To);
+        }
+
+        if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal } shelf && Lexicon.Containers.Longest(tokens, shelf.To) is { Values.Count: > 0 } counted && prep.Length > 0)
+            return (new Place(PlaceSort.Container, $"{counted.Values[0]} {shelf.Int}"), counted.To);
+        return Named(to, prep.Length > 0) is { } named && (prep != "to" || determined || HasId(named.Label)) && !(prep is "from")
+            ? Placed(named, prep)
+            : null;
+    }
+
+    private static bool HasId(string label) => char.IsAsciiDigit(label[^1]);
+
+    private (Place Place, int To) Placed((string Label, int To) named, string prep)
+    {
+        string label = prep is "under" or "behind" or "underneath" or "beside" or "against" ? $"{prep} the {named.Label}" : named.Label;
+        int to = named.To;
+        string manner = "";
+        while (Manner(to) is { } how)
+        {
+            manner = manner.Length > 0 ? $"{manner}, {how.Manner}" : how.Manner;
+            to = how.To;
+        }
+
+        if (Word(to) is "strapped" or "tied" or "leaning" or "standing" or "upright" or "wrapped" or "flat" or "covered" or "lying" or "chained" or "propped")
+        {
+            int end = to;
+            while (end < tokens.Count && !tokens[end].IsBreak && Word(end) is not ("and" or "but"))
+                end++;
+            string how = string.Join(" ", Enumerable.Range(to, end - to).Select(i => tokens[i].Text));
+            manner = manner.Length > 0 ? $"{manner}, {how}" : how;
+            to = end;
+        }
+
+        return (new Place(PlaceSort.Container, label) { Manner = manner }, to);
+    }
+
+    /// <summary>Adjectives, container, id: "top shelf", "blue bag", "bag 12", "bag marked sump".</summary>
+    private (string Label, int To)? Named(int at, bool helped)
+    {
+        int to = at;
+        var before = new List<string>();
+        while (to - at < 3 && Lexicon.Containers.Longest(tokens, to).Values.Count == 0 && Word(to).Length > 2 && (Colours.Contains(Word(to)) || Adjective(Word(to))))
+            before.Add(Word(to++));
+        var (values, end) = Lexicon.Containers.Longest(tokens, to);
+        if (values.Count == 0)
+            return null;
+        string name = values[0];
+        int said = end;
+        string? id = null;
+        if (Word(end) is "number" or "no" && NumberWords.At(tokens, end + 1) is { IsCount: true } numbered)
+            (id, end) = (numbered.Int.ToString(CultureInfo.InvariantCulture), numbered.To);
+        else if (NumberWords.At(tokens, end) is { IsCount: true } n && !IsLot(n))
+            (id, end) = (n.Int.ToString(CultureInfo.InvariantCulture), n.To);
+        else if (Word(end) is "marked" or "labelled" or "labeled" or "called" or "saying" or "tagged" && Quoted(end + 1) is { } quoted)
+            (id, end) = ($"“{quoted.Label}”", quoted.To);
+        else if (Word(end).Length == 1 && Word(end) is not ("a" or "i" or "x" or "s") && !tokens[end].Glued)
+            (id, end) = (Word(end).ToUpperInvariant(), end + 1);
+        else if (Word(end) == "a" && (end + 1 >= tokens.Count || tokens[end + 1].IsBreak))
+            (id, end) = ("A", end + 1);
+        if (id is null && !helped && NeedsHelp.Contains(name) && before.All(b => !Colours.Contains(b)))
+            return null;
+        if (end < tokens.Count && id is not null && NumberWords.At(tokens, end) is null && Word(end).Length == 1 && tokens[end].Glued)
+            (id, end) = (id + Word(end).ToUpperInvariant(), end + 1);
+        // "ice cream tub" stays what the person calls it, and will look for.
+        string spoken = string.Join(" ", Enumerable.Range(to, said - to).Select(i => tokens[i].Stem));
+        string label = string.Join(" ", before.Append(spoken));
+        return (id is null ? label : $"{label} {id}", end);
+    }
+
+    private bool IsLot(Num n) => Lexicon.Fasteners.Longest(tokens, n.To).Values.Count > 0 || (Word(n.To) == "m" && NumberWords.At(tokens, n.To + 1) is not null);
+
+    private static bool Adjective(string word) =>
+        word is "top" or "bottom" or "middle" or "left" or "right" or "big" or "small" or "little" or "old" or "new" or "plastic" or "metal" or "wooden" or "side" or "back" or "front" or "spare" or "second" or "far" or "upper" or "lower" or "same" or "other" or "round" or "square" or "long" or "steel" or "biscuit" or "large";
+
+    private (string Label, int To)? Quoted(int at)
+    {
+        int to = at;
+        while (to < tokens.Count && to - at < 4 && !tokens[to].IsBreak && tokens[to].Sort is TokenSort.Word or TokenSort.Number && !(to > at && Word(to) is "and" or "with" or "on" or "in" or "but" or "is" or "plus"))
+            to++;
+        return to > at ? (string.Join(" ", Enumerable.Range(at, to - at).Select(i => tokens[i].Text)), to) : null;
+    }
+
+    /// <summary>"green tag three", "tag 7", "tagged blue A", "label four".</summary>
+    public (string Tag, int To)? TagAt(int at)
+    {
+        int to = at;
+        string colour = "";
+        if (Determiners.Contains(Word(to)) && (Colours.Contains(Word(to + 1)) || Word(to + 1) is "tag" or "label"))
+            to++;
+        if (Colours.Contains(Word(to)) && Word(to + 1) is "tag" or "tags" or "label" or "tape" or "tie" or "flag" or "sticker" or "ziptie" or "cable" or "zip")
+            colour = Word(to++);
+        if (Word(to) is not ("tag" or "tags" or "label" or "tagged" or "labelled" or "labeled" or "tape" or "flag" or "sticker" or "tie" or "cable" or "zip" or "ziptie" or "marked") || (colour.Length == 0 && Word(to) is "tape" or "tie" or "cable" or "flag" or "zip" or "ziptie"))
+            return null;
+        bool verb = Word(to) is "tagged" or "labelled" or "labeled" or "marked";
+        bool plainMark = Word(to) == "marked";
+        to++;
+        if (Word(to) is "tie" or "on" or "it" or "them" or "both" or "as" or "with" or "round" && colour.Length > 0)
+            to++;
+        while (verb && Word(to) is "as" or "it" or "them" or "with" or "a" or "both" or "ends" or "number" or "all")
+            to++;
+        if (colour.Length == 0 && Colours.Contains(Word(to)))
+            colour = Word(to++);
+        if (Word(to) is "tag" or "label" or "tape" or "tie")
+            to++;
+        if (Word(to) is "number" or "no")
+            to++;
+        string id = "";
+        if (NumberWords.At(tokens, to) is { IsCount: true } n && !IsLot(n))
+            (id, to) = (n.Int.ToString(CultureInfo.InvariantCulture), n.To);
+        else if (Word(to).Length == 1 && Word(to) is not ("a" or "i" or "s"))
+            (id, to) = (Word(to).ToUpperInvariant(), to + 1);
+        else if (Word(to) == "a" && (to + 1 >= tokens.Count || tokens[to + 1].IsBreak))
+            (id, to) = ("A", to + 1);
+        else if (verb && colour.Length == 0 && !plainMark && Quoted(to) is { } words)
+            (id, to) = ($"“{words.Label}”", words.To);
+        if (plainMark && (id.Length == 0 || colour.Length == 0))
+            return null;
+        string tag = string.Join(" ", new[] { colour, id }.Where(s => s.Length > 0));
+        return tag.Length > 0 ? (tag, to) : null;
+    }
+}

@@ -1,0 +1,190 @@
+using Gudgeon.Engine;
+
+namespace Gudgeon.Capture;
+
+/// <summary>Turns a kind and its selectors into parts of this engine, or says that it cannot tell which.</summary>
+internal sealed class ThingResolver(PartIndex index, EarContext context)
+{
+    /// <summary>The cylinder or bank that the sentence is about, for parts named after it without a number.</summary>
+    public int? Cylinder { get; set; }
+    public int? Bank { get; set; }
+
+    public Thing Resolve(IReadOnlyList<PartWord> words, Selectors selectors, bool plural, string said)
+    {
+        int rank = words.Min(w => w.Rank);
+        var here = words.Where(w => w.IsLine ? index.Lines(w.Kind).Count > 0 : index.Parts(w.Kind).Count > 0).Distinct().ToList();
+        if (here.Count == 0)
+        {
+            var first = words.OrderBy(w => w.Rank).ThenBy(w => w.IsLine).First();
+            string name = first.IsLine ? said : index.NameOf(first.Kind);
+            return new Thing(ThingSort.Lacking, first.Kind, [], Numbered(name, selectors)) { Where = Where(selectors, true) };
+        }
+
+        var best = here.Where(w => w.Rank == here.Min(h => h.Rank)).DistinctBy(w => (w.Kind, w.Id)).ToList();
+        if (best.Count > 1 && best.Any(w => !w.IsLine && w.Kind == KindOf(context.LastThing)) && selectors.Numbers.Count == 0)
+            best = [.. best.Where(w => !w.IsLine && w.Kind == KindOf(context.LastThing))];
+        if (best.Count > 1 && selectors.Numbers.Count > 0 && best.Any(w => !w.IsLine && index.Parts(w.Kind).Count > 1))
+            best = [.. best.Where(w => !w.IsLine && index.Parts(w.Kind).Count > 1)];
+        var things = best.Select(w => w.IsLine ? LineOf(w, selectors, said, plural) : PartOf(w, selectors, plural)).ToList();
+        return things.Count == 1 ? things[0] : things[0] with { Others = [.. things.Skip(1)] };
+    }
+
+    public string KindOf(string? id) => id is not null && index.Engine.Parts.TryGetValue(id, out var part) ? part.Kind : "";
+
+    private Thing LineOf(PartWord word, Selectors selectors, string said, bool plural)
+    {
+        var all = index.Lines(word.Kind).Where(l => word.Id is null || l.Id == word.Id).ToList();
+        if (selectors.Numbers.Count > 0)
+        {
+            var numbered = all.Where(l => selectors.Numbers.Any(n => l.Id.EndsWith($".{n}", StringComparison.Ordinal))).ToList();
+            all = numbered.Count > 0 ? numbered : all;
+        }
+
+        if (all.Count > 1 && !plural && !selectors.All && selectors.Numbers.Count == 0)
+        {
+            var each = all.Select(l => Line([l], said, selectors)).ToList();
+            return each.Count <= 8 ? each[0] with { Others = [.. each.Skip(1)] } : new Thing(ThingSort.Line, word.Kind, [], said) { Where = Where(selectors, true) };
+        }
+
+        return Line(all, said, selectors);
+    }
+
+    private static Thing Line(IReadOnlyList<Line> lines, string said, Selectors selectors) =>
+        new(ThingSort.Line, lines[0].Kind, [.. lines.Select(l => l.Id)], lines.Count == 1 && lines[0].Name.Length > 0 ? lines[0].Name : said) { Where = Where(selectors, false) };
+
+    private Thing PartOf(PartWord word, Selectors selectors, bool plural)
+    {
+        var all = index.Parts(word.Kind);
+        IReadOnlyList<Part> left = word.Id is null ? all : [.. all.Where(p => p.Id == word.Id)];
+        bool numberUsed = false;
+        string side = "";
+        if (selectors.Side.Length > 0)
+        {
+            int? bank = BankOf(selectors.Side);
+            var named = left.Where(p => p.Name.StartsWith(selectors.Side + " ", StringComparison.OrdinalIgnoreCase)).ToList();
+            var onBank = named.Count > 0 ? named : left.Any(p => p.Cylinder is not null && SideOf(p) == selectors.Side) ? [.. left.Where(p => SideOf(p) == selectors.Side)] : bank is { } b ? left.Where(p => p.Bank == b || (p.Bank is null && p.Cylinder is null && left.Count == 2 && p.Index.Count == 1 && p.Index[0] == b)).ToList() : [];
+            if (onBank.Count > 0)
+                left = onBank;
+            else if (bank is null && selectors.Side is "left" or "right" or "far" or "near" or "other" && left.Count == 2)
+                return TwoSides(left, selectors);
+            else
+                side = selectors.Side.StartsWith("bank:", StringComparison.Ordinal) ? "bank " + selectors.Side[5..] : selectors.Side;
+        }
+        else if (Bank is { } spoken && left.Count > 1 && selectors.Numbers.Count == 0 && left.Any(p => p.Bank == spoken && p.Cylinder is null))
+            left = [.. left.Where(p => p.Bank == spoken)];
+
+        if (selectors.Numbers.Count > 0 && left.Count > 1)
+        {
+            var numbered = left.Where(p => selectors.Numbers.Contains(p.Cylinder ?? (p.Index.Count > 0 ? p.Index[0] : 0))).ToList();
+            if (numbered.Count > 0)
+            {
+                left = numbered;
+                numberUsed = true;
+            }
+        }
+        else if (selectors.Numbers.Count == 0 && !plural && !selectors.All && Cylinder is { } cylinder && left.Count > 1 && left.Any(p => p.Cylinder == cylinder))
+            left = [.. left.Where(p => p.Cylinder == cylinder)];
+
+        foreach (string picked in selectors.Where.ToList())
+        {
+            var byName = left.Where(p => p.Name.Split(' ').Contains(picked, StringComparer.OrdinalIgnoreCase)).ToList();
+            if (byName.Count > 0 && byName.Count < left.Count)
+            {
+                left = byName;
+                selectors.Where.Remove(picked);
+            }
+        }
+
+        left = ByGas(word.Kind, left, selectors);
+        string where = Where(selectors, !numberUsed);
+        if (side.Length > 0)
+            where = where.Length > 0 ? $"{side} {where}" : side;
+        if (left.Count > 1 && !plural && !selectors.All && !(numberUsed && selectors.Numbers.Count > 1))
+            return Open(word.Kind, left, where);
+        return Known(word.Kind, left, all, where);
+    }
+
+    /// <summary>One is meant and the words do not say which.</summary>
+    private Thing Open(string kind, IReadOnlyList<Part> left, string where)
+    {
+        var still = left.Where(p => !context.Off.Contains(p.Id)).ToList();
+        if (still.Count == 1)
+            return Known(kind, still, left, where);
+        if (where.Length > 0 || left.Count > 8)
+            return new Thing(ThingSort.Part, kind, [], index.NameOf(kind)) { Where = where.Length > 0 ? where : "one of them" };
+        var each = left.Select(p => Known(kind, [p], left, where)).ToList();
+        return each[0] with { Others = [.. each.Skip(1)] };
+    }
+
+    private Thing TwoSides(IReadOnlyList<Part> two, Selectors selectors)
+    {
+        string where = Where(selectors, true);
+        var first = Known(two[0].Kind, [two[0]], two, where);
+        return first with { Others = [Known(two[0].Kind, [two[1]], two, where)] };
+    }
+
+    /// <summary>What the owner calls the bank of a part, told from the names of the heads.</summary>
+    private string SideOf(Part part) =>
+        part.Bank is { } bank && index.Parts("head").FirstOrDefault(h => h.Bank == bank) is { } head && head.Name.Split(' ')[0] is "left" or "right" && head.Name.Split(' ')[0] is { } side ? side : "";
+
+    private int? BankOf(string side) => side switch
+    {
+        "left" => context.LeftBank,
+        "right" => context.LeftBank is { } left ? 3 - left : null,
+        "far" => context.FarBank ?? OtherBank(),
+        "near" => context.FarBank is { } far ? 3 - far : null,
+        "other" => OtherBank(),
+        _ => int.Parse(side[5..], System.Globalization.CultureInfo.InvariantCulture),
+    };
+
+    private int? OtherBank() =>
+        Bank is { } bank ? 3 - bank : context.LastThing is { } last && index.Engine.Parts.TryGetValue(last, out var part) && part.Bank is { } b ? 3 - b : null;
+
+    /// <summary>Inlet before exhaust in the order of places, for parts of the valve train that stand one per valve.</summary>
+    private IReadOnlyList<Part> ByGas(string kind, IReadOnlyList<Part> parts, Selectors selectors)
+    {
+        if (selectors.Gas.Length == 0 || kind is "valve-in" or "valve-ex")
+            return parts;
+        string word = selectors.Gas == "in" ? "inlet" : "exhaust";
+        var named = parts.Where(p => p.Name.Contains(word, StringComparison.OrdinalIgnoreCase)).ToList();
+        if (named.Count > 0)
+            return named;
+        int inlets = index.Parts("valve-in").Count(p => p.Cylinder == 1 || (p.Index.Count > 0 && p.Index[0] == 1));
+        int outlets = index.Parts("valve-ex").Count(p => p.Cylinder == 1 || (p.Index.Count > 0 && p.Index[0] == 1));
+        if (inlets > 0 && parts.Count > 0 && parts.All(p => p.Index.Count == 2) && index.Parts(kind).Count(p => p.Index.Count == 2 && p.Index[0] == 1) == inlets + outlets)
+        {
+            selectors.Where.Remove(word);
+            return [.. parts.Where(p => selectors.Gas == "in" ? p.Index[1] <= inlets : p.Index[1] > inlets)];
+        }
+
+        if (!selectors.Where.Contains(word))
+            selectors.Where.Add(word);
+        return parts;
+    }
+
+    private Thing Known(string kind, IReadOnlyList<Part> parts, IReadOnlyList<Part> all, string where) =>
+        new(ThingSort.Part, kind, [.. parts.Select(p => p.Id)], NameOf(parts, all)) { Where = where };
+
+    private string NameOf(IReadOnlyList<Part> parts, IReadOnlyList<Part> all)
+    {
+        if (parts.Count == 1)
+            return parts[0].Name;
+        string name = index.NameOf(parts[0].Kind);
+        if (parts.Count == all.Count && parts.Count > 1)
+            return $"{name}s, all {parts.Count}";
+        return $"{name}s {string.Join(", ", parts.Select(p => string.Join(".", p.Index)))}";
+    }
+
+    private static string Where(Selectors selectors, bool numbers)
+    {
+        var words = selectors.Where.ToList();
+        if (numbers && selectors.Numbers.Count > 0)
+            words.Add(string.Join(" ", selectors.Numbers));
+        if (selectors.Side.Length > 0 && numbers && selectors.Side.StartsWith("bank:", StringComparison.Ordinal))
+            words.Add("bank " + selectors.Side[5..]);
+        return string.Join(" ", words);
+    }
+
+    private static string Numbered(string name, Selectors selectors) =>
+        selectors.Numbers.Count > 0 ? $"{name} {string.Join(", ", selectors.Numbers)}" : name;
+}
