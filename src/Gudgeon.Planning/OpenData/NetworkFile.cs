@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Gudgeon.Planning.Reach;
+using Gudgeon.Sums;
 
 namespace Gudgeon.Planning.OpenData;
 
@@ -19,7 +20,7 @@ public sealed record NetworkFile(AndOrNetwork Network, ImmutableArray<int> Targe
     /// <c>cost_s</c> is whole seconds. All of <c>needs</c> come first; of each choice at least one way (a list of ids).
     /// All but <c>id</c> and <c>cost_s</c> may be left out. Every fault is told, not only the first.
     /// </summary>
-    public static Reading<NetworkFile> Read(string text)
+    public static Outcome<NetworkFile> Read(string text)
     {
         JsonDocument document;
         try
@@ -28,8 +29,8 @@ public sealed record NetworkFile(AndOrNetwork Network, ImmutableArray<int> Targe
         }
         catch (JsonException fault)
         {
-            return Reading<NetworkFile>.Failed([new InputFault(
-                $"{FileWord}, line {fault.LineNumber + 1}", "text that is not JSON", "an object with \"nodes\"", "Check the brackets and quotes near that line.")]);
+            return Outcome.Refused<NetworkFile>([new Refusal(
+                $"{FileWord}, line {fault.LineNumber + 1}", "text that is not JSON", "an object with \"nodes\"", "Check the brackets and quotes near that line")]);
         }
         using (document)
             return new Reader().Read(document.RootElement);
@@ -37,31 +38,31 @@ public sealed record NetworkFile(AndOrNetwork Network, ImmutableArray<int> Targe
 
     private sealed class Reader
     {
-        private readonly List<InputFault> faults = [];
+        private readonly List<Refusal> faults = [];
         private readonly Dictionary<string, int> numberOf = [];
 
-        public Reading<NetworkFile> Read(JsonElement root)
+        public Outcome<NetworkFile> Read(JsonElement root)
         {
             var items = root.ValueKind == JsonValueKind.Object && root.TryGetProperty("nodes", out var list) && list.ValueKind == JsonValueKind.Array
                 ? list.EnumerateArray().ToArray()
                 : null;
             if (items is null)
-                return Reading<NetworkFile>.Failed([new InputFault(FileWord, "no list called nodes", "an object with a list \"nodes\"", "Add it.")]);
+                return Outcome.Refused<NetworkFile>([new Refusal(FileWord, "no list called nodes", "an object with a list \"nodes\"", "Add it")]);
             for (var k = 0; k < items.Length; k++)
                 Name(items[k], k);
             var nodes = items.Select((item, k) => Node(item, $"nodes[{k}]")).ToArray();
             var targets = root.TryGetProperty("targets", out var named) ? Ids(named, "targets") : [];
             return faults.Count > 0
-                ? Reading<NetworkFile>.Failed(faults)
-                : Reading<NetworkFile>.Of(new NetworkFile(new AndOrNetwork(nodes), targets));
+                ? Outcome.Refused<NetworkFile>(faults)
+                : Outcome.Of(new NetworkFile(new AndOrNetwork(nodes), targets));
         }
 
         private void Name(JsonElement item, int k)
         {
             if (item.ValueKind != JsonValueKind.Object || !item.TryGetProperty("id", out var id) || id.ValueKind != JsonValueKind.String)
-                Fault($"nodes[{k}]", "no id", "a text \"id\"", "Give every node an id.");
+                Fault($"nodes[{k}]", "no id", "a text \"id\"", "Give every node an id");
             else if (!numberOf.TryAdd(id.GetString()!, k))
-                Fault($"nodes[{k}]", $"the id {id.GetString()} a second time", "an id that no other node has", "Rename one of the two.");
+                Fault($"nodes[{k}]", $"the id {id.GetString()} a second time", "an id that no other node has", "Rename one of the two");
         }
 
         private AndOrNode Node(JsonElement item, string where)
@@ -70,7 +71,7 @@ public sealed record NetworkFile(AndOrNetwork Network, ImmutableArray<int> Targe
                 return new AndOrNode(where, 0);
             var id = item.TryGetProperty("id", out var named) && named.ValueKind == JsonValueKind.String ? named.GetString()! : where;
             if (!item.TryGetProperty("cost_s", out _))
-                Fault(where, "no cost_s", "a whole number of seconds", "Add \"cost_s\", 0 if it takes no time.");
+                Fault(where, "no cost_s", "a whole number of seconds", "Add \"cost_s\", 0 if it takes no time");
             return new AndOrNode(id, Whole(item, "cost_s", where, 0, 1_000_000_000))
             {
                 FluidLines = (int)Whole(item, "fluid_lines", where, 0, 1000),
@@ -98,7 +99,7 @@ public sealed record NetworkFile(AndOrNetwork Network, ImmutableArray<int> Targe
                 if (numberOf.TryGetValue(id, out var number))
                     found.Add(number);
                 else
-                    Fault(where, $"the id {id}", "the id of a node in this file", "Correct the spelling or add the node.");
+                    Fault(where, $"the id {id}", "the id of a node in this file", "Correct the spelling or add the node");
             }
             return found.ToImmutable();
         }
@@ -110,7 +111,7 @@ public sealed record NetworkFile(AndOrNetwork Network, ImmutableArray<int> Targe
                 if (item.ValueKind == JsonValueKind.String)
                     yield return item.GetString()!;
                 else
-                    Fault(where, item.GetRawText(), "a text", "Put it in quotes.");
+                    Fault(where, item.GetRawText(), "a text", "Put it in quotes");
             }
         }
 
@@ -118,14 +119,14 @@ public sealed record NetworkFile(AndOrNetwork Network, ImmutableArray<int> Targe
         {
             if (list.ValueKind == JsonValueKind.Array)
                 return [.. list.EnumerateArray()];
-            Fault(where, list.GetRawText(), "a list", "Put it in square brackets.");
+            Fault(where, list.GetRawText(), "a list", "Put it in square brackets");
             return [];
         }
 
         private bool Truth(JsonElement item, string where)
         {
             if (item.ValueKind is not (JsonValueKind.True or JsonValueKind.False))
-                Fault(where, item.GetRawText(), "true or false", "Write true or false without quotes.");
+                Fault(where, item.GetRawText(), "true or false", "Write true or false without quotes");
             return item.ValueKind == JsonValueKind.True;
         }
 
@@ -135,11 +136,11 @@ public sealed record NetworkFile(AndOrNetwork Network, ImmutableArray<int> Targe
                 return usual;
             if (value.ValueKind == JsonValueKind.Number && value.TryGetInt64(out var number) && number >= 0 && number <= most)
                 return number;
-            Fault($"{where}.{name}", value.GetRawText(), $"a whole number from 0 to {most}", "Correct the number.");
+            Fault($"{where}.{name}", value.GetRawText(), $"a whole number from 0 to {most}", "Correct the number");
             return usual;
         }
 
-        private void Fault(string where, string met, string expected, string toDo) =>
-            faults.Add(new InputFault($"{FileWord}, {where}", met, expected, toDo));
+        private void Fault(string where, string met, string expected, string remedy) =>
+            faults.Add(new Refusal($"{FileWord}, {where}", met, expected, remedy));
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Gudgeon.Planning.Scheduling;
+using Gudgeon.Sums;
 
 namespace Gudgeon.Planning.OpenData;
 
@@ -13,35 +14,35 @@ public static class ProjectFile
 {
     private const string FileWord = "project file";
 
-    public static Reading<Project> Read(string text) => new Reader(text).Read();
+    public static Outcome<Project> Read(string text) => new Reader(text).Read();
 
     private sealed class Reader(string text)
     {
         private readonly string[] lines = text.Split('\n');
-        private readonly List<InputFault> faults = [];
+        private readonly List<Refusal> faults = [];
 
-        public Reading<Project> Read()
+        public Outcome<Project> Read()
         {
             var precedence = Section("PRECEDENCE RELATIONS");
             var requests = Section("REQUESTS/DURATIONS");
             var capacity = Section("RESOURCEAVAILABILITIES");
             if (faults.Count > 0)
-                return Reading<Project>.Failed(faults);
+                return Outcome.Refused<Project>(faults);
             var capacities = capacity.Count == 0 ? [] : capacity[0].Numbers;
             if (capacities.Any(amount => amount < 0))
-                Fault(capacity[0].Line, $"a capacity of {capacities.Min()}", "zero or more", "Correct the number.");
+                Fault(capacity[0].Line, $"a capacity of {capacities.Min()}", "zero or more", "Correct the number");
             var successors = Successors(precedence);
             var tasks = Tasks(requests, successors, capacities);
             if (faults.Count > 0)
-                return Reading<Project>.Failed(faults);
+                return Outcome.Refused<Project>(faults);
             try
             {
-                return Reading<Project>.Of(new Project(tasks, capacities));
+                return Outcome.Of(new Project(tasks, capacities));
             }
             catch (ArgumentException fault)
             {
-                return Reading<Project>.Failed([new InputFault(
-                    $"{FileWord}, line {precedence[0].Line}", fault.Message, "jobs that can be put in an order and run within the capacities", "Correct the section.")]);
+                return Outcome.Refused<Project>([new Refusal(
+                    $"{FileWord}, line {precedence[0].Line}", fault.Message, "jobs that can be put in an order and run within the capacities", "Correct the section")]);
             }
         }
 
@@ -52,7 +53,7 @@ public static class ProjectFile
             var at = Array.FindIndex(lines, line => line.TrimStart().StartsWith(heading, StringComparison.OrdinalIgnoreCase));
             if (at < 0)
             {
-                faults.Add(new InputFault(FileWord, $"no section {heading}", "the three sections of the .sm form", "Check that the file is whole."));
+                faults.Add(new Refusal(FileWord, $"no section {heading}", "the three sections of the .sm form", "Check that the file is whole"));
                 return rows;
             }
             for (var k = at + 1; k < lines.Length && !lines[k].StartsWith('*'); k++)
@@ -65,12 +66,12 @@ public static class ProjectFile
                 for (var w = 0; w < words.Length; w++)
                 {
                     if (!int.TryParse(words[w], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out numbers[w]))
-                        Fault(k + 1, words[w], "a whole number", "Correct the number.");
+                        Fault(k + 1, words[w], "a whole number", "Correct the number");
                 }
                 rows.Add((k + 1, numbers));
             }
             if (rows.Count == 0)
-                Fault(at + 1, $"section {heading} without a row of numbers", "at least one", "Check that the file is whole.");
+                Fault(at + 1, $"section {heading} without a row of numbers", "at least one", "Check that the file is whole");
             return rows;
         }
 
@@ -82,13 +83,13 @@ public static class ProjectFile
                 var (line, numbers) = rows[k];
                 successors[k] = [];
                 if (numbers[0] != k + 1)
-                    Fault(line, $"job {numbers[0]}", $"job {k + 1}, as jobs are numbered from 1", "Put the rows in order.");
+                    Fault(line, $"job {numbers[0]}", $"job {k + 1}, as jobs are numbered from 1", "Put the rows in order");
                 else if (numbers.Length < 3 || numbers.Length != 3 + numbers[2])
-                    Fault(line, $"{Math.Max(0, numbers.Length - 3)} successors", $"{(numbers.Length < 3 ? "a job, its modes and a count of successors" : $"{numbers[2]}, as counted in the row")}", "Correct the count or the list.");
+                    Fault(line, $"{Math.Max(0, numbers.Length - 3)} successors", $"{(numbers.Length < 3 ? "a job, its modes and a count of successors" : $"{numbers[2]}, as counted in the row")}", "Correct the count or the list");
                 else if (numbers[1] != 1)
-                    Fault(line, $"{numbers[1]} modes", "1: this form holds one way to do each job", "Use a single-mode file.");
+                    Fault(line, $"{numbers[1]} modes", "1: this form holds one way to do each job", "Use a single-mode file");
                 else if (numbers.Skip(3).FirstOrDefault(next => next < 1 || next > rows.Count, -1) is var wrong && wrong >= 0)
-                    Fault(line, $"successor {wrong}", $"a job from 1 to {rows.Count}", "Correct the number.");
+                    Fault(line, $"successor {wrong}", $"a job from 1 to {rows.Count}", "Correct the number");
                 else
                     successors[k] = [.. numbers.Skip(3).Select(next => next - 1)];
             }
@@ -99,29 +100,29 @@ public static class ProjectFile
         {
             var tasks = new List<ProjectTask>();
             if (rows.Count != successors.Length)
-                Fault(rows[^1].Line, $"{rows.Count} rows of durations", $"{successors.Length}, one for each job of the precedence section", "Add or take out rows.");
+                Fault(rows[^1].Line, $"{rows.Count} rows of durations", $"{successors.Length}, one for each job of the precedence section", "Add or take out rows");
             for (var k = 0; k < Math.Min(rows.Count, successors.Length); k++)
             {
                 var (line, numbers) = rows[k];
                 if (numbers.Length != 3 + capacities.Length || numbers[0] != k + 1)
                 {
-                    Fault(line, $"a row of {numbers.Length} numbers for job {numbers[0]}", $"job {k + 1}, its mode, its duration and {capacities.Length} demands", "Correct the row.");
+                    Fault(line, $"a row of {numbers.Length} numbers for job {numbers[0]}", $"job {k + 1}, its mode, its duration and {capacities.Length} demands", "Correct the row");
                     continue;
                 }
                 var demands = numbers.Skip(3).ToImmutableArray();
                 if (numbers[2] < 0 || demands.Any(demand => demand < 0))
-                    Fault(line, "a number below zero", "durations and demands of zero or more", "Correct the number.");
+                    Fault(line, "a number below zero", "durations and demands of zero or more", "Correct the number");
                 for (var resource = 0; numbers[2] > 0 && resource < capacities.Length; resource++)
                 {
                     if (demands[resource] > capacities[resource])
-                        Fault(line, $"a demand of {demands[resource]} on resource {resource + 1}", $"at most its capacity, {capacities[resource]}", "Correct the demand or the capacity.");
+                        Fault(line, $"a demand of {demands[resource]} on resource {resource + 1}", $"at most its capacity, {capacities[resource]}", "Correct the demand or the capacity");
                 }
                 tasks.Add(new ProjectTask(numbers[2], demands, [.. successors[k]]));
             }
             return tasks;
         }
 
-        private void Fault(int line, string met, string expected, string toDo) =>
-            faults.Add(new InputFault($"{FileWord}, line {line}", met, expected, toDo));
+        private void Fault(int line, string met, string expected, string remedy) =>
+            faults.Add(new Refusal($"{FileWord}, line {line}", met, expected, remedy));
     }
 }

@@ -52,21 +52,21 @@ public class ProjectFileTests
     }
 
     [Theory]
-    [InlineData("PRECEDENCE", "OTHER", "project file: no section PRECEDENCE RELATIONS; expected the three sections of the .sm form. Check that the file is whole.")]
-    [InlineData("2        1          1           3", "2        1          1           9", "project file, line 5: successor 9; expected a job from 1 to 3. Correct the number.")]
-    [InlineData("2        1          1           3", "2        1          2           3", "project file, line 5: 1 successors; expected 2, as counted in the row. Correct the count or the list.")]
-    [InlineData("2        1          1           3", "2        1          1           x", "project file, line 5: x; expected a whole number. Correct the number.")]
-    [InlineData("2        1          1           3", "2        2          1           3", "project file, line 5: 2 modes; expected 1: this form holds one way to do each job. Use a single-mode file.")]
-    [InlineData("2        1          1           3", "7        1          1           3", "project file, line 5: job 7; expected job 2, as jobs are numbered from 1. Put the rows in order.")]
-    [InlineData("2      1     4       2", "2      1     4       9", "project file, line 12: a demand of 9 on resource 1; expected at most its capacity, 3. Correct the demand or the capacity.")]
-    [InlineData("2      1     4       2", "2      1    -4       2", "project file, line 12: a number below zero; expected durations and demands of zero or more. Correct the number.")]
-    [InlineData("2      1     4       2", "2      1     4", "project file, line 12: a row of 3 numbers for job 2; expected job 2, its mode, its duration and 1 demands. Correct the row.")]
-    [InlineData("  3      1     0       0\n", "", "project file, line 12: 2 rows of durations; expected 3, one for each job of the precedence section. Add or take out rows.")]
-    [InlineData("    3\n", "\n", "project file, line 15: section RESOURCEAVAILABILITIES without a row of numbers; expected at least one. Check that the file is whole.")]
-    [InlineData("3        1          0", "3        1          1           1", "project file, line 4: task 1: lies on or after a circle of precedence; no order exists; expected jobs that can be put in an order and run within the capacities. Correct the section.")]
+    [InlineData("PRECEDENCE", "OTHER", "project file: met no section PRECEDENCE RELATIONS; expected the three sections of the .sm form. Check that the file is whole.")]
+    [InlineData("2        1          1           3", "2        1          1           9", "project file, line 5: met successor 9; expected a job from 1 to 3. Correct the number.")]
+    [InlineData("2        1          1           3", "2        1          2           3", "project file, line 5: met 1 successors; expected 2, as counted in the row. Correct the count or the list.")]
+    [InlineData("2        1          1           3", "2        1          1           x", "project file, line 5: met x; expected a whole number. Correct the number.")]
+    [InlineData("2        1          1           3", "2        2          1           3", "project file, line 5: met 2 modes; expected 1: this form holds one way to do each job. Use a single-mode file.")]
+    [InlineData("2        1          1           3", "7        1          1           3", "project file, line 5: met job 7; expected job 2, as jobs are numbered from 1. Put the rows in order.")]
+    [InlineData("2      1     4       2", "2      1     4       9", "project file, line 12: met a demand of 9 on resource 1; expected at most its capacity, 3. Correct the demand or the capacity.")]
+    [InlineData("2      1     4       2", "2      1    -4       2", "project file, line 12: met a number below zero; expected durations and demands of zero or more. Correct the number.")]
+    [InlineData("2      1     4       2", "2      1     4", "project file, line 12: met a row of 3 numbers for job 2; expected job 2, its mode, its duration and 1 demands. Correct the row.")]
+    [InlineData("  3      1     0       0\n", "", "project file, line 12: met 2 rows of durations; expected 3, one for each job of the precedence section. Add or take out rows.")]
+    [InlineData("    3\n", "\n", "project file, line 15: met section RESOURCEAVAILABILITIES without a row of numbers; expected at least one. Check that the file is whole.")]
+    [InlineData("3        1          0", "3        1          1           1", "project file, line 4: met task 1: lies on or after a circle of precedence; no order exists; expected jobs that can be put in an order and run within the capacities. Correct the section.")]
     public void ProjectFile_with_a_fault_says_where_what_and_what_to_do(string good, string bad, string message)
     {
         Assert.Contains(good, Small);
-        Assert.Contains(message, ProjectFile.Read(Small.Replace(good, bad)).Faults.Select(fault => fault.ToString()));
+        Assert.Contains(message, ProjectFile.Read(Small.Replace(good, bad)).Refusals.Select(refusal => refusal.ToString()));
     }
 }
