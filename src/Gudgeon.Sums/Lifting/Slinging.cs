@@ -126,8 +126,17 @@ public static class Slinging
             }
         }
 
-        return legs.Count == 1 ? check : check.That(Footprint.Holds([.. legs.Select(leg => leg.LiftingPoint)], load.Centre), "centre of mass",
-            $"{Show(load.Centre.X)}, {Show(load.Centre.Y)} mm, outside the lifting points", "a centre between the lifting points, seen from above",
-            "Move a lifting point so that the centre lies between them");
+        if (legs.Count == 1)
+            return check;
+        var points = legs.Select(leg => leg.LiftingPoint).ToList();
+        if (!Footprint.Holds(points, load.Centre))
+        {
+            return check.That(false, "centre of mass", $"{Show(load.Centre.X)}, {Show(load.Centre.Y)} mm, outside the lifting points", "a centre between the lifting points, seen from above",
+                "Move a lifting point so that the centre lies between them");
+        }
+
+        return check.That(Corners(load).All(corner => Footprint.Holds(points, corner)), "spread of the centre",
+            $"{Show(load.CentreSpread.X)}, {Show(load.CentreSpread.Y)} mm, which reaches outside the lifting points", "a centre that lies between them wherever it is",
+            "Weigh front and rear to find the centre, or move a lifting point outwards");
     }
 }

@@ -170,6 +170,12 @@ public class SlingingTests
         Slinging.Hang(Load(Weight, new(310, 0, -100)), [Leg("front", 300, 0, 0, 600), Leg("rear", -300, 0, 0, 600)]));
 
     [Fact]
+    public void Centre_that_may_lie_outside_the_lifting_points_is_refused() => Says.One(
+        "spread of the centre: met 15, 0 mm, which reaches outside the lifting points; expected a centre that lies between them wherever it is. "
+        + "Weigh front and rear to find the centre, or move a lifting point outwards.",
+        Slinging.Hang(Load(Weight, new(290, 0, -100)) with { CentreSpread = new(15, 0, 0) }, [Leg("front", 300, 0, 0, 600), Leg("rear", -300, 0, 0, 600)]));
+
+    [Fact]
     public void Two_points_at_one_place_are_refused() => Assert.Equal(
         "lifting points of front and rear: met one place; expected two places. Measure both again.",
         Slinging.Hang(Load(Weight, new(0, 0, -100)), [Leg("front", 300, 0, 0, 600), Leg("rear", 300, 0, 0, 600)]).Refusals[0].ToString());
