@@ -1,26 +1,114 @@
+using Microsoft.Playwright;
+using static Gudgeon.FrontDoor.Tests.BrowserFixture;
+
 namespace Gudgeon.FrontDoor.Tests;
 
+/// <summary>Pages under hard light: night, a tablet, letters twice as large, no script, on paper, other layouts.</summary>
 public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClassFixture<Workshop>
 {
-    [Theory]
-    [InlineData(false)]
-    [InlineData(true)]
-    public async Task Mishap_page_reads_well(bool night)
+    private static readonly string[] BookPages = ["strip", "account", "refit", "findings", "journal", "book", "all-back", "otherwise", "part/cam-cover.1", "gate/GA2"];
+
+    [Fact]
+    public async Task Mishap_page_reads_well()
     {
-        var page = await browser.Open(workshop.Address, BrowserFixture.Phone, night);
+        var page = await browser.Open(workshop.Address, Phone);
         await page.GotoAsync("/nowhere");
-        await page.LookAt(night ? "mishap-night" : "mishap");
+        await page.LookAt("mishap");
     }
 
     [Fact]
     public async Task Light_chosen_on_the_page_stays_chosen()
     {
-        var page = await browser.Open(workshop.Address, BrowserFixture.Desk);
+        var page = await browser.Open(workshop.Address, Desk);
         await page.GotoAsync("/nowhere");
-        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Night" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Night" }).ClickAsync();
         await page.GotoAsync("/nowhere");
 
         Assert.Equal("night", await page.Locator("html").GetAttributeAsync("data-light"));
         await page.LookAt("mishap-chosen-night");
     }
+
+    [Theory]
+    [InlineData("vee", "6", false)]
+    [InlineData("flat", "4", true)]
+    [InlineData("single", "1", false)]
+    public async Task Every_page_of_another_layout_holds_at_night_and_on_a_tablet(string layout, string cylinders, bool night)
+    {
+        var page = await browser.Open(workshop.Address, Tablet, night);
+        var book = await Start(layout, cylinders);
+        await workshop.Client.PostAsync($"{book}/off", Form(("back", "strip"), ("part", "exhaust-pipe.1")));
+        foreach (var path in BookPages)
+        {
+            await page.GotoAsync($"{book}/{path}");
+            await page.LookAt($"{layout}-{path.Split('/')[0]}");
+        }
+    }
+
+    [Fact]
+    public async Task Letters_twice_as_large_stay_on_the_phone()
+    {
+        var page = await browser.Open(workshop.Address, Phone);
+        var book = await Start("inline", "4");
+        foreach (var path in BookPages)
+        {
+            await page.GotoAsync($"{book}/{path}");
+            await page.EvaluateAsync("() => { document.documentElement.style.fontSize = '225%' }");
+            await page.LookAt($"large-{path.Split('/')[0]}");
+        }
+    }
+
+    [Fact]
+    public async Task Work_goes_on_without_script()
+    {
+        var page = await browser.Open(workshop.Address, Phone, script: false);
+        var book = await Start("inline", "4");
+        await page.GotoAsync($"{book}/strip");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Took it off exhaust pipe" }).ClickAsync();
+
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Exhaust pipe off");
+    }
+
+    [Fact]
+    public async Task Keyboard_alone_takes_a_part_off()
+    {
+        var page = await browser.Open(workshop.Address, Desk);
+        var book = await Start("inline", "4");
+        await page.GotoAsync($"{book}/strip");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.Locator("#work")).ToBeFocusedAsync();
+        for (var i = 0; i < 4 && !await IsOnTookItOff(page); i++)
+            await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Enter");
+
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("off");
+    }
+
+    [Fact]
+    public async Task Book_on_paper_carries_no_buttons()
+    {
+        var page = await browser.Open(workshop.Address, Desk);
+        var book = await Start("inline", "4");
+        await workshop.Client.PostAsync($"{book}/off", Form(("back", "strip"), ("part", "exhaust-pipe.1")));
+        await page.GotoAsync($"{book}/book");
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        await page.PdfAsync(new() { Path = Path.Combine(Screens, "book-page.pdf"), Format = "A4", PreferCSSPageSize = true });
+        await page.GotoAsync($"{book}/strip");
+        await page.PdfAsync(new() { Path = Path.Combine(Screens, "strip-page.pdf"), Format = "Letter", PreferCSSPageSize = true });
+
+        foreach (var button in await page.Locator("button, .verbs, .say").AllAsync())
+            Assert.False(await button.IsVisibleAsync());
+    }
+
+    private static async Task<bool> IsOnTookItOff(IPage page) =>
+        await page.EvaluateAsync<bool>("() => document.activeElement.textContent.startsWith('Took')");
+
+    private async Task<string> Start(string layout, string cylinders)
+    {
+        var answer = await workshop.Client.PostAsync("/start", Form(("title", $"An engine with a name as long as people give, {layout}"), ("sender", Guid.CreateVersion7().ToString()), ("layout", layout), ("n", cylinders)));
+        return answer.Headers.Location!.OriginalString.Replace("/strip", "", StringComparison.Ordinal);
+    }
+
+    private static FormUrlEncodedContent Form(params (string Name, string Value)[] fields) =>
+        new(fields.Select(f => new KeyValuePair<string, string>(f.Name, f.Value)));
 }

@@ -25,7 +25,7 @@ public sealed partial class EnginePicture
     {
         get
         {
-            var size = Proportions.From(Engine, Answers);
+            var size = DrawnSizes.From(Answers);
             Drawing[] all = size.Layout == "radial"
                 ? [EndView.Of(Engine, size, IsThere)]
                 : [SideView.Of(Engine, size, IsThere), EndView.Of(Engine, size, IsThere)];

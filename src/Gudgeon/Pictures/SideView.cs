@@ -9,7 +9,7 @@ public static class SideView
 {
     private const double Width = 420;
 
-    public static Drawing Of(EngineModel engine, Proportions size, Func<string, bool> isThere)
+    public static Drawing Of(EngineModel engine, DrawnSizes size, Func<string, bool> isThere)
     {
         var sketch = new Sketch(engine, isThere);
         var front = 0.9 * size.Bore;
@@ -31,7 +31,7 @@ public static class SideView
         return sketch.Done(size.Banks == 2 ? "Side view, banks laid open" : "Side view", Width, height);
     }
 
-    private static void Bottom(Sketch sketch, Proportions size, Frame at)
+    private static void Bottom(Sketch sketch, DrawnSizes size, Frame at)
     {
         if (size.Banks == 2)
             return;
@@ -42,7 +42,7 @@ public static class SideView
         sketch.Draw(at.Disc(0.25 * size.Length, -size.CaseRadius - (0.8 * depth), 0.08 * size.Bore), "drain-plug");
     }
 
-    private static void Bank(Sketch sketch, Proportions size, Upright up, int bank)
+    private static void Bank(Sketch sketch, DrawnSizes size, Upright up, int bank)
     {
         var floor = size.Banks == 1 ? -size.CaseRadius : 0;
         up.Box(sketch, 0, floor, size.Length, size.Deck - floor, OfBank(sketch, size, bank, "block", "crankcase", "case-half"));
@@ -72,7 +72,7 @@ public static class SideView
         }
     }
 
-    private static void Cylinder(Sketch sketch, Proportions size, Upright up, Part piston, int i)
+    private static void Cylinder(Sketch sketch, DrawnSizes size, Upright up, Part piston, int i)
     {
         var middle = Middle(size, i);
         var barrel = sketch.Of("barrel", "liner").FirstOrDefault(b => b.Cylinder == piston.Cylinder);
@@ -89,7 +89,7 @@ public static class SideView
         up.Say(sketch, middle, size.Deck + (0.3 * size.HeadHeight), $"{piston.Cylinder}");
     }
 
-    private static void CrankLine(Sketch sketch, Proportions size, Frame at)
+    private static void CrankLine(Sketch sketch, DrawnSizes size, Frame at)
     {
         sketch.Draw(at.Box(-0.25 * size.Bore, -0.18 * size.Bore, size.Length + (0.45 * size.Bore), 0.36 * size.Bore), "crank", "case-half");
         var caps = sketch.Of("main-cap", "carrier");
@@ -103,7 +103,7 @@ public static class SideView
         sketch.Centre(at.Line(-0.85 * size.Bore, 0, size.Length + (0.9 * size.Bore), 0));
     }
 
-    private static void FreeEnd(Sketch sketch, Proportions size, Frame at)
+    private static void FreeEnd(Sketch sketch, DrawnSizes size, Frame at)
     {
         sketch.Draw(at.Box(-0.28 * size.Bore, -size.CaseRadius, 0.28 * size.Bore, size.CaseRadius + size.Deck + (size.Banks == 1 ? size.HeadHeight : 0)), "timing-cover", "belt-cover");
         sketch.Draw(at.Box(-0.5 * size.Bore, 0.95 * size.Stroke, 0.3 * size.Bore, 0.6 * size.Bore), "water-pump");
@@ -114,7 +114,7 @@ public static class SideView
         sketch.Draw(at.Disc(0.02 * size.Bore, size.Deck + (0.45 * size.HeadHeight), 0.24 * size.Bore), "thermostat");
     }
 
-    private static void DriveEnd(Sketch sketch, Proportions size, Frame at)
+    private static void DriveEnd(Sketch sketch, DrawnSizes size, Frame at)
     {
         var wheel = size.Length + (0.2 * size.Bore);
         sketch.Draw(at.Polygon((wheel + (0.5 * size.Bore), -1.45 * size.Bore), (wheel + (1.2 * size.Bore), -0.8 * size.Bore), (wheel + (2.6 * size.Bore), -0.6 * size.Bore), (wheel + (2.6 * size.Bore), 0.6 * size.Bore), (wheel + (1.2 * size.Bore), 0.8 * size.Bore), (wheel + (0.5 * size.Bore), 1.45 * size.Bore)), "gearbox");
@@ -124,10 +124,10 @@ public static class SideView
         sketch.Draw(at.Disc(size.Length - (0.3 * size.Bore), size.Deck + (0.5 * size.HeadHeight), 0.25 * size.Bore), "distributor", "vac-pump");
     }
 
-    private static double Middle(Proportions size, int i) => (0.125 * size.Bore) + ((i + 0.5) * size.Pitch);
+    private static double Middle(DrawnSizes size, int i) => (0.125 * size.Bore) + ((i + 0.5) * size.Pitch);
 
     /// <summary>Parts of one bank; a kind without banks belongs to bank 1, or by halves where there are two.</summary>
-    private static IReadOnlyList<Part> OfBank(Sketch sketch, Proportions size, int bank, params ReadOnlySpan<string> kinds)
+    private static IReadOnlyList<Part> OfBank(Sketch sketch, DrawnSizes size, int bank, params ReadOnlySpan<string> kinds)
     {
         var all = sketch.Of(kinds);
         if (size.Banks == 1)

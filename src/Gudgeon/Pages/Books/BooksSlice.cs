@@ -59,6 +59,8 @@ public sealed class BooksSlice : ISlice
         // An answer to a question that the other answers make idle is a leftover of a change of mind.
         foreach (var idle in Questions.All.Where(q => answers.ContainsKey(q.Id) && !Questions.IsAsked(q, answers)).ToArray())
             answers.Remove(idle.Id);
+        // Nothing answered is still an answer: the usual engine, not an empty book.
+        answers.TryAdd(Questions.Basic[0].Id, Questions.DefaultOf(Questions.Basic[0], answers));
         answers["title"] = form.Text("title");
         return answers;
     }
