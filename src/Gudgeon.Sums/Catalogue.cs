@@ -13,6 +13,7 @@ public static class SumCatalogue
         .. Springs.SpringSums.List,
         .. Metrology.DerivedSums.List,
         .. Metrology.MetrologySums.List,
+        .. Metrology.SetAndWearSums.List,
         .. Motion.MotionSums.List,
         .. Quantities.QuantitySums.List,
         .. Shapes.ShapeSums.List,
