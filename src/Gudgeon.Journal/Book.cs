@@ -61,6 +61,9 @@ public sealed class Book : IDisposable
     /// <summary>Takes in what others recorded since. True when there was something.</summary>
     public bool Refresh() => Alone(() => TakeIn(store.After(last)));
 
+    /// <summary>Number of the newest entry on disk. Takes nothing in: cheap enough to ask every second.</summary>
+    public long Newest() => Alone(store.Newest);
+
     /// <summary>Looks at how things stand, what others recorded included, while nobody changes it. Take copies out, not the bench.</summary>
     public T Read<T>(Func<Bench, T> look)
     {

@@ -13,6 +13,7 @@ public sealed class JournalStore : IDisposable
     private readonly SqliteConnection connection;
     private readonly SqliteCommand after;
     private readonly SqliteCommand holds;
+    private readonly SqliteCommand newest;
     private readonly SqliteCommand insert;
     private readonly SqliteCommand begin;
     private readonly SqliteCommand commit;
@@ -23,6 +24,7 @@ public sealed class JournalStore : IDisposable
         this.connection = connection;
         after = Command("SELECT number, id, act, at, entered, by, body FROM entries WHERE number > $number ORDER BY number", "$number");
         holds = Command("SELECT 1 FROM entries WHERE id = $id", "$id");
+        newest = Command("SELECT coalesce(max(number), 0) FROM entries");
         insert = Command("INSERT INTO entries (number, id, act, at, entered, by, body) VALUES ($number, $id, $act, $at, $entered, $by, $body)", "$number", "$id", "$act", "$at", "$entered", "$by", "$body");
         begin = Command("BEGIN IMMEDIATE");
         commit = Command("COMMIT");
@@ -96,6 +98,9 @@ public sealed class JournalStore : IDisposable
         return holds.ExecuteScalar() is not null;
     }
 
+    /// <summary>Number of the newest entry on disk, whoever wrote it.</summary>
+    public long Newest() => (long)newest.ExecuteScalar()!;
+
     /// <summary>Holds off other writers until the work is done; what it wrote is kept only when it returns.</summary>
     public T Exclusively<T>(Func<T> work)
     {
@@ -131,7 +136,7 @@ public sealed class JournalStore : IDisposable
 
     public void Dispose()
     {
-        foreach (var command in new[] { after, holds, insert, begin, commit, rollback })
+        foreach (var command in new[] { after, newest, holds, insert, begin, commit, rollback })
         {
             command.Dispose();
         }

@@ -20,6 +20,7 @@ public sealed class CommandLine
         GateCommand.Add,
         JournalCommands.Add,
         ServeCommand.Add,
+        Shop.CertCommand.Add,
     ];
 
     private readonly Option<string?> books = new("--books") { Description = "Folder of the books (else GUDGEON_BOOKS, else ~/gudgeon-books)", Recursive = true, HelpName = "DIR" };

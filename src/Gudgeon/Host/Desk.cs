@@ -1,4 +1,14 @@
+using System.Collections.Concurrent;
+
 namespace Gudgeon.Host;
+
+/// <summary>The desks of all books: whoever reads or writes a book goes through its one desk.</summary>
+public sealed class Desks
+{
+    private readonly ConcurrentDictionary<string, Desk> desks = new(StringComparer.Ordinal);
+
+    public Desk Of(string book) => desks.GetOrAdd(book, _ => new Desk());
+}
 
 /// <summary>
 /// Where one book lies open. Many may read it at a time; who writes has it alone, because the bench is folded in place

@@ -1,5 +1,6 @@
 using Gudgeon.Journal;
 using Gudgeon.Pages;
+using Gudgeon.Shop;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 
@@ -18,6 +19,12 @@ public static class GudgeonHost
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.WebHost.UseUrls([.. options.Urls]);
         builder.WebHost.ConfigureKestrel(LimitSizes);
+        if (options.Certificate is { } certificate)
+        {
+            builder.WebHost.UseKestrelHttpsConfiguration();
+            builder.WebHost.ConfigureKestrel(kestrel => kestrel.ConfigureHttpsDefaults(https => https.ServerCertificate = ShopCertificate.Load(certificate)));
+        }
+
         builder.Services.AddRazorComponents();
 
         // The page renderer asks for keys that no page of ours uses: none are written to the owner's disk.
@@ -26,6 +33,7 @@ public static class GudgeonHost
         builder.Services.AddSingleton(options.Clock);
         builder.Services.AddSingleton<Assets>();
         builder.Services.AddSingleton(new Bookshelf(options.BooksFolder));
+        builder.Services.AddSingleton<Desks>();
         foreach (var slice in Slices.All)
             slice.AddServices(builder.Services);
 
@@ -33,6 +41,8 @@ public static class GudgeonHost
         app.UseExceptionHandler(handler => handler.Run(Mishap.Show));
         app.UseMiddleware<SecurityHeaders>();
         app.UseMiddleware<DoorGuard>();
+        app.UseRateLimiter();
+        app.UseMiddleware<ShopGuard>();
         app.UseMiddleware<VisitGate>();
         app.MapGet("/assets/{**path}", Assets.Serve);
         foreach (var slice in Slices.All)

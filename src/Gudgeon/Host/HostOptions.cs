@@ -10,5 +10,11 @@ public sealed record HostOptions(string BooksFolder)
     /// <summary>Names besides the loopback ones by which this workshop may be called, as in <c>bench.lan</c>.</summary>
     public IReadOnlyList<string> Names { get; init; } = [];
 
+    /// <summary>Whether paired phones of the local network are let in. Else whoever is not this machine itself is turned away, wherever it listens.</summary>
+    public bool Shop { get; init; }
+
+    /// <summary>File with the certificate and key for HTTPS; null where there is none.</summary>
+    public string? Certificate { get; init; }
+
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 }

@@ -1,4 +1,4 @@
-using System.Collections.Concurrent;
+using System.Globalization;
 using System.Reflection;
 using Gudgeon.Journal;
 using Gudgeon.Pages.Elements;
@@ -8,6 +8,9 @@ namespace Gudgeon.Host;
 /// <summary>One request to one book: what every page of the book has at hand. The book stands still meanwhile.</summary>
 public sealed class Visit(HttpContext http, Book book, TimeProvider clock)
 {
+    /// <summary>A form that waited longer says nothing that can be relied on.</summary>
+    private static readonly TimeSpan LongestWait = TimeSpan.FromDays(366);
+
     public Book Book => book;
 
     public Bench Bench => book.Bench;
@@ -30,8 +33,15 @@ public sealed class Visit(HttpContext http, Book book, TimeProvider clock)
     {
         var now = clock.GetLocalNow();
         var id = form["sender"].ToString();
-        return new Sending(id.Length is > 0 and <= 80 ? id : Guid.CreateVersion7().ToString(), now, now, "page");
+        return new Sending(id.Length is > 0 and <= 80 ? id : Guid.CreateVersion7().ToString(), DoneAt(form, now), now, SenderOf(http));
     }
+
+    /// <summary>The paired phone that sends, by the name that its owner gave it; else the laptop's own pages.</summary>
+    public static string SenderOf(HttpContext http) => http.User.Identity?.Name ?? "page";
+
+    /// <summary>A form that waited in a phone says for how long, which is right even when the phone's clock is not.</summary>
+    private static DateTimeOffset DoneAt(IFormCollection form, DateTimeOffset now) =>
+        double.TryParse(form["ago"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds) && seconds < LongestWait.TotalSeconds ? now.AddSeconds(-seconds) : now;
 
     /// <summary>A short id out of what a person calls a thing: lower-case letters, digits, dashes.</summary>
     public static string IdOf(string name)
@@ -52,10 +62,8 @@ public sealed class Visit(HttpContext http, Book book, TimeProvider clock)
 }
 
 /// <summary>Opens the book that the address names, and holds it still while its page is made.</summary>
-public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, TimeProvider clock)
+public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, Desks desks, TimeProvider clock)
 {
-    private readonly ConcurrentDictionary<string, Desk> desks = new(StringComparer.Ordinal);
-
     public async Task InvokeAsync(HttpContext context)
     {
         var parts = context.Request.Path.Value!.Split('/', StringSplitOptions.RemoveEmptyEntries);
@@ -71,7 +79,7 @@ public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, TimeProvide
             return;
         }
 
-        var desk = desks.GetOrAdd(slug, _ => new Desk());
+        var desk = desks.Of(slug);
         using (await desk.Write(context.RequestAborted))
         {
             // Another program may have written since: a note from the command line shows on the next page.

@@ -11,6 +11,8 @@ public static class PhotoType
     public const string WebP = "webp";
     public const string Heic = "heic";
 
+    public static readonly IReadOnlyList<string> All = [Jpeg, Png, WebP, Heic];
+
     /// <summary>As many bytes as it takes to tell.</summary>
     public const int HeadLength = 32;
 
