@@ -5,7 +5,7 @@ using System.Text.Json;
 namespace Gudgeon.Shop;
 
 /// <summary>A phone that was paired. Its key is in the phone alone; here lies only the hash of it.</summary>
-public sealed record Phone(string Id, string Name, string KeyHash, DateTimeOffset PairedAt);
+public sealed record PairedPhone(string Id, string Name, string KeyHash, DateTimeOffset PairedAt);
 
 /// <summary>The phones that are let in, in a file beside the books.</summary>
 public sealed class Phones(string folder)
@@ -15,7 +15,7 @@ public sealed class Phones(string folder)
     private readonly string file = Path.Combine(folder, "phones.json");
     private readonly Lock gate = new();
 
-    public IReadOnlyList<Phone> All
+    public IReadOnlyList<PairedPhone> All
     {
         get
         {
@@ -29,12 +29,12 @@ public sealed class Phones(string folder)
     {
         var key = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(KeyBytes));
         lock (gate)
-            Write([.. Read(), new Phone(Guid.NewGuid().ToString("N"), name, HashOf(key), now)]);
+            Write([.. Read(), new PairedPhone(Guid.NewGuid().ToString("N"), name, HashOf(key), now)]);
         return key;
     }
 
     /// <summary>The phone of a key. Looked up by hash: how long it takes tells nothing of the keys that there are.</summary>
-    public Phone? Find(string key)
+    public PairedPhone? Find(string key)
     {
         var hash = HashOf(key);
         return All.FirstOrDefault(p => p.KeyHash == hash);
@@ -49,9 +49,9 @@ public sealed class Phones(string folder)
     private static string HashOf(string key) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(key)));
 
     // Read each time: a phone that another program took out is out at once.
-    private Phone[] Read() => File.Exists(file) ? JsonSerializer.Deserialize<Phone[]>(File.ReadAllText(file)) ?? [] : [];
+    private PairedPhone[] Read() => File.Exists(file) ? JsonSerializer.Deserialize<PairedPhone[]>(File.ReadAllText(file)) ?? [] : [];
 
-    private void Write(Phone[] phones)
+    private void Write(PairedPhone[] phones)
     {
         Directory.CreateDirectory(folder);
         var aside = $"{file}.new";

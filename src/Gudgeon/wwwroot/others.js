@@ -3,6 +3,7 @@ const every = 1200;
 const { book, version } = document.body.dataset;
 let base = version ? Number(version) : null;
 let missed = 0;
+document.addEventListener("own-entries", event => { base += event.detail; });
 
 async function look() {
   if (document.visibilityState === "visible") {

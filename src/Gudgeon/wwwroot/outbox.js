@@ -23,6 +23,11 @@ export async function deliver(action, fields, words, files = []) {
   return (await drain()).get(seq) ?? { kept: true };
 }
 
+/** Says that entries are this page's own: no news to it. */
+export function own(count) {
+  if (count) document.dispatchEvent(new CustomEvent("own-entries", { detail: count }));
+}
+
 // ---- the store
 const opened = new Promise((resolve, reject) => {
   const request = indexedDB.open("gudgeon-outbox", 1);
@@ -54,15 +59,18 @@ function drain() {
 
 async function sendAll() {
   const came = new Map();
-  for (const item of await all()) {
+  const items = await all();
+  for (const [place, item] of items.entries()) {
     const answer = await send(item);
     if (answer.wait) {
-      await put({ ...item, tries: item.tries + 1, shut: answer.shut });
+      // What stands behind waits as well: the order of the work is the order of the book.
+      for (const waiting of items.slice(place)) await put({ ...waiting, tries: waiting.tries + 1, shut: answer.shut });
       break;
     }
     if (answer.refused && item.tries > 0 && !(await ask(item, answer))) break;
     await forget(item.seq);
     came.set(item.seq, answer);
+    own(toldBy(answer.url));
   }
   await show();
   later();
@@ -98,6 +106,12 @@ async function ask(item, answer) {
     ago: ((Date.now() - item.kept) / 1000).toFixed(1),
   }), patience);
   return asked?.ok ?? false;
+}
+
+/** How many entries an answer tells of: its address names the first and the last. */
+function toldBy(url) {
+  const [first, last] = (url && new URL(url).searchParams.get("told") || "").split("-").map(Number);
+  return last >= first ? last - first + 1 : 0;
 }
 
 function refusalOf(html) {

@@ -1,5 +1,5 @@
 // Sends photos one by one with a bar, so that one bad file or a lost network costs no other. What does not get through waits in the outbox.
-import { keep, senderId } from "./outbox.js";
+import { keep, own, senderId } from "./outbox.js";
 
 const form = document.querySelector("form.add-photos");
 const atOnce = 2;
@@ -27,7 +27,7 @@ form?.addEventListener("submit", async event => {
         for (const answer of answers) {
           if (answer.refusals.length) { count.refused++; answer.refusals.forEach(tell); }
           else if (answer.wasThere) count.there++;
-          else count.taken++;
+          else { count.taken++; own(1); }
         }
       } catch {
         await keep({ action: form.action, fields, files: [["photo", file]], words: `photo ${file.name}` });

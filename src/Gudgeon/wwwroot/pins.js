@@ -65,7 +65,7 @@ if (board && form) {
     pin.setAttribute("tabindex", "0");
     pin.setAttribute("role", "button");
     pin.setAttribute("aria-label", `pin ${label}`);
-    for (const [name, r] of [["reach", 62], ["dot", 30]]) {
+    for (const [name, r] of [["reach", 70], ["dot", 30]]) {
       const circle = document.createElementNS(board.namespaceURI, "circle");
       circle.setAttribute("class", name);
       circle.setAttribute("r", r);
