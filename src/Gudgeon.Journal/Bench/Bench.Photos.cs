@@ -51,11 +51,18 @@ public sealed partial class Bench
 
     private static PlanePoint PlaceOf(PhotoState photo, PinState pin) => new((double)pin.X * photo.Taken.Width, (double)pin.Y * photo.Taken.Height);
 
-    /// <summary>The name of a port, or null when no line ends there.</summary>
-    public string? PortName(string port) =>
-        Engine.Lines.Values.SelectMany(l => new[] { l.From, l.To }).FirstOrDefault(p => p.Id == port) is { } found
-            ? $"{(found.IsOutside ? "vehicle" : NameOf(found.Part))}{(found.Name.Length > 0 ? $", {found.Name}" : "")}"
-            : null;
+    /// <summary>The name of a port, or null when no line ends there. Ends of lines that the owner added have no name of their own.</summary>
+    public string? PortName(string port)
+    {
+        if (Engine.Lines.Values.FirstOrDefault(l => l.From.Id == port || l.To.Id == port) is not { } line)
+        {
+            return null;
+        }
+
+        var found = line.From.Id == port ? line.From : line.To;
+        var part = found.IsOutside ? "vehicle" : NameOf(found.Part);
+        return found.Name.StartsWith(line.Id, StringComparison.Ordinal) ? part : $"{part}, {found.Name}";
+    }
 
     /// <summary>What a pin is on, in words.</summary>
     public string PinName(string? what, int? number, string name)

@@ -38,7 +38,7 @@ public sealed class LabelsSlice : ISlice
             return Recording.Refused(visit, form, [new Refusal("labels", "none chosen", "one thing or more", "Choose what the labels are for, or type a place")]);
 
         var used = shelf.Names.Where(n => n != visit.Plate.Slug).SelectMany(n => shelf.Open(n).TryGet(out var other) ? other.Read(b => b.Labels.Keys.ToArray()) : []).Concat(visit.Bench.Labels.Keys).ToHashSet();
-        var next = Enumerable.Range(0, LabelCode.Count).Select(LabelCode.Of).Where(c => !used.Contains(c)).GetEnumerator();
+        var next = Enumerable.Range(1, LabelCode.Count - 1).Select(LabelCode.Of).Where(c => !used.Contains(c)).GetEnumerator();
         var codes = new List<string>();
         var made = new List<Entry>();
         foreach (var value in wanted)
