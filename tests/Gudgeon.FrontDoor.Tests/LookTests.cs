@@ -47,12 +47,12 @@ public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClas
     [Fact]
     public async Task Letters_twice_as_large_stay_on_the_phone()
     {
-        var page = await browser.Open(workshop.Address, Phone);
+        await using var large = await browser.LaunchWithLargeLetters();
+        var page = await large.NewPageAsync(new() { BaseURL = workshop.Address.ToString(), ViewportSize = Phone });
         var book = await Start("inline", "4");
         foreach (var path in BookPages)
         {
             await page.GotoAsync($"{book}/{path}");
-            await page.EvaluateAsync("() => { document.documentElement.style.fontSize = '225%' }");
             await page.LookAt($"large-{path.Split('/')[0]}");
         }
     }
