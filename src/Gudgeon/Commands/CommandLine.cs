@@ -19,6 +19,7 @@ public sealed class CommandLine
         CheckCommand.Add,
         GateCommand.Add,
         JournalCommands.Add,
+        ReplayCommand.Add,
         ServeCommand.Add,
         Shop.CertCommand.Add,
     ];
@@ -45,9 +46,14 @@ public sealed class CommandLine
     public Desk Desk { get; }
 
     /// <summary>Runs one command line and gives the exit code.</summary>
-    public static int Run(string[] args, TextWriter output, TextWriter errors, TimeProvider clock)
+    public static int Run(string[] args, TextWriter output, TextWriter errors, TimeProvider clock) =>
+        Run(args, new Desk(output, errors, clock, () => $"cli-{Guid.CreateVersion7()}"));
+
+    /// <summary>The same at a desk of one's own.</summary>
+    public static int Run(string[] args, Desk desk)
     {
-        var line = new CommandLine(new Desk(output, errors, clock));
+        var (output, errors) = (desk.Output, desk.Errors);
+        var line = new CommandLine(desk);
         var parsed = line.Root.Parse(args);
         if (parsed.Errors.Count > 0)
         {
@@ -68,6 +74,9 @@ public sealed class CommandLine
         parsed.GetValue(books)
         ?? (Environment.GetEnvironmentVariable("GUDGEON_BOOKS") is { Length: > 0 } set ? set : Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), "gudgeon-books"));
 
+    /// <summary>The book that was named, or null.</summary>
+    public string? BookName(ParseResult parsed) => parsed.GetValue(bookName);
+
     public bool Json(ParseResult parsed) => parsed.GetValue(json);
 
     /// <summary>Runs a command on the shelf.</summary>
@@ -80,7 +89,7 @@ public sealed class CommandLine
     /// <summary>Runs a command on the book that was named, or on the only one.</summary>
     public void OnBook(Command command, Func<ParseResult, Book, int> work) => OnShelf(command, (parsed, shelf) =>
     {
-        var found = Choose(shelf, parsed.GetValue(bookName));
+        var found = Choose(shelf, BookName(parsed));
         return found.TryGet(out var book) ? work(parsed, book) : Desk.Refuse(Json(parsed), found.Refusals);
     });
 

@@ -19,8 +19,8 @@ public static class Exit
     public const int WrongUse = 2;
 }
 
-/// <summary>What a command works with: the shelf, the clock, where to write. One a run.</summary>
-public sealed class Desk(TextWriter output, TextWriter errors, TimeProvider clock)
+/// <summary>What a command works with: where to write, the clock, the ids of what it sends. One a run.</summary>
+public sealed class Desk(TextWriter output, TextWriter errors, TimeProvider clock, Func<string> newId)
 {
     /// <summary>Version of the shapes that <c>--json</c> prints. Docs: docs/json.md.</summary>
     public const int JsonVersion = 1;
@@ -75,9 +75,9 @@ public sealed class Desk(TextWriter output, TextWriter errors, TimeProvider cloc
         return Exit.Refused;
     }
 
-    /// <summary>A sending of the command line: its id is new each time, the work was done now unless told otherwise.</summary>
+    /// <summary>A sending of the command line: the work was done now unless told otherwise.</summary>
     public Sending Sending(string? at = null) =>
-        new($"cli-{Guid.CreateVersion7()}", When(at) ?? Now, Now, "command line");
+        new(newId(), When(at) ?? Now, Now, "command line");
 
     /// <summary>A time as people write it in a command, or null when it is none.</summary>
     public DateTimeOffset? When(string? text)
