@@ -72,6 +72,12 @@ public sealed class Bookshelf(string folder) : IDisposable
             return Outcome.Refused<Book>(refusal);
         }
 
+        // A start that was sent before starts nothing again.
+        if (Names.Select(Open).FirstOrDefault(b => b.Ok && b.Value.Entries.Count > 0 && b.Value.Entries[0].Id == sending.Id) is { } there)
+        {
+            return there;
+        }
+
         var name = FreeName(title);
         var book = Book.Open(Path.Combine(Folder, name));
         var reply = book.Submit(sending, new Tell(entry));

@@ -59,7 +59,8 @@ public static class BenchFindings
     private static IEnumerable<Finding> Lines(Bench bench) =>
         from line in bench.Engine.Lines.Values
         let state = bench.Line(line.Id)
-        where state is { IsParted: true, IsAbsent: false, Tag: "" }
+        // An exhaust pipe finds its own way back; everything else can be put on the wrong port.
+        where state is { IsParted: true, IsAbsent: false, Tag: "" } && line.Circuit != Circuit.Exhaust
         select new Finding(FindingNames.LineUntagged, line.Id, line.Name, state.IsImplied ? "parted with what came off, no tag" : "parted, no tag", "Tag both halves with the same number");
 
     private static IEnumerable<Finding> Questions(Bench bench) =>
