@@ -10,7 +10,7 @@ public class StripTests
         Assert.Equal(Spot.Riding, book.Bench.Part("own.rail").Where.Spot);
         Assert.Equal("own.manifold", book.Bench.Part("own.injector").Where.Name);
         Assert.Equal(
-            ["inlet manifold joint: 4 M8x35 stud in their own holes out", "inlet manifold off with fuel rail and injector still on it; it is on the top shelf"],
+            ["inlet manifold joint: 4 M8x35 studs out, in their own holes", "inlet manifold off with fuel rail and injector still on it; it is on the top shelf"],
             reply.Entries.Select(r => r.Entry.Words(book.Bench)));
     }
 
@@ -130,5 +130,19 @@ public class StripTests
         Assert.Equal(["starter"], Account.Find(book.Bench, "bag 12").Select(l => l.What));
         Assert.Equal(["fuel rail"], Account.Find(book.Bench, "fuel rail").Select(l => l.What));
         Assert.Empty(Account.Find(book.Bench, "dynamo"));
+    }
+
+    [Fact]
+    public void Block_goes_to_the_shop_with_what_is_still_on_it_and_comes_back_as_the_engine()
+    {
+        using var book = new TestBook();
+        book.Good(new TakeOff("own.head", To: "bench"));
+        book.Good(new Tell(new PartSent("own.block", "the machine shop", "bore and hone")));
+        Assert.Equal(Whereabouts.Riding("own.block"), book.Bench.Part("own.starter").Where);
+        Assert.Contains(AllBack.MissingFrom(book.Bench), f => f.Name == FindingNames.PartAway);
+        book.Good(new Tell(new PartReturned("own.block", "the machine shop")));
+        Assert.True(book.Bench.Part("own.block").IsOn);
+        Assert.True(book.Bench.Part("own.starter").IsOn);
+        Assert.False(book.Bench.Part("own.head").IsOn);
     }
 }

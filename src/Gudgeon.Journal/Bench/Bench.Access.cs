@@ -57,6 +57,8 @@ public sealed partial class Bench
     public IEnumerable<Part> HeldBack() =>
         Engine.Parts.Values.Where(p => Part(p.Id).IsOn && !BlockersOf(p.Id).IsNone && HasCarrier(p.Id));
 
+    private bool HasCarrier(string part) => !IsBase(part);
+
     /// <summary>The block itself comes off nothing: it carries the rest and nothing carries it.</summary>
-    private bool HasCarrier(string part) => Engine.CarrierOf(part) is not null || Engine.CarriedBy(part).Count == 0;
+    public bool IsBase(string part) => Engine.CarrierOf(part) is null && Engine.CarriedBy(part).Count > 0;
 }

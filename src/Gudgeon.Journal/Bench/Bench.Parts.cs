@@ -139,6 +139,15 @@ public sealed partial class Bench
         }
     }
 
+    /// <summary>What is still on the block goes along with it.</summary>
+    internal void MoveBaseAway(string part)
+    {
+        foreach (var rider in RidersOf(part))
+        {
+            ChangePart(rider).Where = Whereabouts.Riding(part);
+        }
+    }
+
     /// <summary>Puts a part, and what rides on it, back where it is carried.</summary>
     internal void MoveOn(string part)
     {

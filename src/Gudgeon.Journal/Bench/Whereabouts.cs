@@ -83,7 +83,7 @@ public readonly record struct Whereabouts(Spot Spot, string Name = "")
     {
         var words = name.Split(' ');
         var lead = surfaces.Any(s => words.Contains(s)) ? "on" : "in";
-        var isNumbered = words[^1].Length == 1 || char.IsAsciiDigit(words[^1][0]) || words[^1].StartsWith('"');
+        var isNumbered = (words.Length > 1 && words[0] is "bag" or "tray" or "box" or "tub" or "tin" or "drawer" or "cup") || words[^1].Length == 1 || char.IsAsciiDigit(words[^1][0]) || words[^1].StartsWith('"');
         var isNamed = words[0] is "the" or "my" or "a" or "his" or "her" or "their" or "in" or "on" or "under" or "behind" or "at";
         return isNamed ? (words[0] is "in" or "on" or "under" or "behind" or "at" ? name : $"{lead} {name}") : isNumbered ? $"{lead} {name}" : $"{lead} the {name}";
     }

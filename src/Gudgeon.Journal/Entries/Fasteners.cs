@@ -33,9 +33,18 @@ public sealed record OutLot(int Count, string Size = "", string Fastener = "", s
 
     internal string Words(Func<string, string> nameOf)
     {
-        var size = Size.Length > 0 ? $" {Size}" : "";
-        var where = Where is { Spot: Spot.Unplaced } ? "" : $" {Where.Words(nameOf)}";
-        return $"{Count}{size}{(Fastener.Length > 0 ? $" {Fastener}" : "")}{where}";
+        var what = string.Join(' ', new[] { $"{Count}", Size, Fastener.Length == 0 || Count == 1 ? Fastener : $"{Fastener}s" }.Where(w => w.Length > 0));
+        return Fate switch
+        {
+            Fate.Broken => $"{what} broken",
+            Fate.Lost => $"{what} lost",
+            _ => Where switch
+            {
+                { Spot: Spot.Unplaced } => $"{what} out",
+                { Spot: Spot.OwnHoles } when Count == 1 => $"{what} out, in its own hole",
+                var where => $"{what} out, {where.Words(nameOf)}",
+            },
+        };
     }
 }
 
@@ -66,7 +75,7 @@ public sealed record FastenersOut(string Joint, IReadOnlyList<OutLot> Lots, bool
     }
 
     public override string Words(Bench bench) =>
-        $"{bench.NameOf(Joint)}: {string.Join(", ", Lots.Select(l => l.Words(bench.NameOf)))} out{(All ? "" : ", not all yet")}";
+        $"{bench.NameOf(Joint)}: {string.Join("; ", Lots.Select(l => l.Words(bench.NameOf)))}{(All ? "" : "; not all yet")}";
 
     internal override void Apply(Bench bench, Recorded recorded)
     {

@@ -29,10 +29,10 @@ public sealed record Said(string Text, string Unused = "") : Entry
 
 /// <summary>What was seen about a thing.</summary>
 /// <param name="What">Part, joint, line; null for the engine as a whole.</param>
-/// <param name="Mark">damaged, missing, odd, marked, found, to buy, left on, planned, note.</param>
+/// <param name="Mark">One of <see cref="Marks"/>.</param>
 public sealed record Noted(string? What, string Mark, string Text) : Entry
 {
-    public static readonly IReadOnlyList<string> Marks = ["damaged", "missing", "odd", "marked", "found", "to buy", "left on", "planned", "note"];
+    public static readonly IReadOnlyList<string> Marks = ["damaged", "missing", "odd", "seen", "marked", "measured", "found", "put", "parted", "tagged", "to buy", "left on", "planned", "note"];
 
     public override IEnumerable<string> About() => What is null ? [] : [What];
 
@@ -42,7 +42,11 @@ public sealed record Noted(string? What, string Mark, string Text) : Entry
         : What is null || bench.Knows(What) ? null
         : new Refusal("note", $"\"{What}\"", "a thing of this engine", "Look at its name, or add it as a part");
 
-    public override string Words(Bench bench) => $"{(What is null ? "Engine" : bench.NameOf(What))}: {Mark}, {Text}";
+    public override string Words(Bench bench)
+    {
+        var name = What is null ? "Engine" : bench.NameOf(What);
+        return $"{name}: {Mark}, {(Text.StartsWith($"{name}: ", StringComparison.Ordinal) ? Text[(name.Length + 2)..] : Text)}";
+    }
 
     internal override void Apply(Bench bench, Recorded recorded) => bench.NotesAbout.Add(recorded);
 }

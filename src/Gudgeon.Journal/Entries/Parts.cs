@@ -88,7 +88,8 @@ public sealed record PartSent(string Part, string Shop, string Work, DateTimeOff
 {
     public override IEnumerable<string> About() => [Part];
 
-    public override Refusal? Check(Bench bench) => bench.NoSuchPart(Part) ?? bench.NotAtHand(Part)
+    // The block carries all the rest and never comes off anything: it goes as it is, with what is still on it.
+    public override Refusal? Check(Bench bench) => bench.NoSuchPart(Part) ?? (bench.IsBase(Part) && bench.Part(Part).IsOn ? null : bench.NotAtHand(Part))
         ?? (string.IsNullOrWhiteSpace(Shop) ? new Refusal(bench.NameOf(Part), "no shop", "the name of where it went", "Say where you sent it") : null);
 
     public override string Words(Bench bench) =>
@@ -96,6 +97,11 @@ public sealed record PartSent(string Part, string Shop, string Work, DateTimeOff
 
     internal override void Apply(Bench bench, Recorded recorded)
     {
+        if (bench.IsBase(Part))
+        {
+            bench.MoveBaseAway(Part);
+        }
+
         bench.ChangePart(Part).Where = Whereabouts.AtShop(Shop.Trim());
         bench.Away[Part] = this;
     }
@@ -116,6 +122,10 @@ public sealed record PartReturned(string Part, string Shop, string? To = null) :
     {
         bench.ChangePart(Part).Where = Whereabouts.Place(To);
         bench.Away.Remove(Part);
+        if (bench.IsBase(Part))
+        {
+            bench.MoveOn(Part);
+        }
     }
 }
 

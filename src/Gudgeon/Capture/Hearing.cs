@@ -27,7 +27,7 @@ public static class Hearing
     private static IEnumerable<Request> Of(Fact fact, Heard heard, Bench bench, TimeSpan offset, Dictionary<string, List<Undone>> lots, HashSet<Fact> taken) => fact switch
     {
         Off off => TakenOff(off, heard, bench, lots, taken),
-        On on => Each(on.Thing, on, heard, id => new Tell(new PartOn(id))),
+        On on => Each(on.Thing, on, heard, id => new PutBack(id)),
         Undone undone => Loosened(undone, heard, bench),
         Count count => Counted(count, heard, bench),
         Tightened tight => Fitted(tight, heard, bench),

@@ -14,7 +14,9 @@ public sealed class CommandLine
     private static readonly Action<CommandLine>[] subjects =
     [
         BookCommands.Add,
+        NoteCommand.Add,
         StripCommands.Add,
+        PlaceCommands.Add,
         AccountCommands.Add,
         CheckCommand.Add,
         GateCommand.Add,

@@ -1,4 +1,5 @@
 using System.Text;
+using Gudgeon.Capture;
 using Gudgeon.Host;
 using Gudgeon.Journal;
 using Gudgeon.Pages.Strip;
@@ -32,8 +33,7 @@ public sealed class StorySlice : ISlice
     private static async Task<IResult> Say(Visit visit, HttpRequest request)
     {
         var form = await request.ReadFormAsync();
-        var said = new Said(form.Text("line"));
-        return Recording.Answer(visit, form, visit.Book.Submit(visit.Sending(form), said, [new Tell(new Asked(said.Text, "not read yet"))]));
+        return Recording.Answer(visit, form, Telling.Record(visit.Book, form.Text("line"), visit.Sending(form)));
     }
 
     private static IReadOnlyList<Request> Settle(Visit visit, IFormCollection form, List<Refusal> refusals)

@@ -1,0 +1,51 @@
+using Gudgeon.Journal;
+using Gudgeon.Sums;
+
+namespace Gudgeon.Capture;
+
+/// <summary>
+/// A line that somebody said, into the book: heard, turned into requests, decided, recorded. The page's box and the command
+/// <c>note</c> both come through here.
+/// </summary>
+public static class Telling
+{
+    /// <summary>Records the line with all that was understood of it; what was not understood is kept as an open question.</summary>
+    public static Outcome<Reply> Record(Book book, string text, Sending sending)
+    {
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            return Outcome.Refused<Reply>(new Refusal("line", "nothing", "a few words", "Say what you did"));
+        }
+
+        var (said, requests) = book.Read(bench =>
+        {
+            var heard = Ear.Hear(text, bench.Engine, Context(book, bench, sending.At));
+            var all = Hearing.ToRequests(heard, bench, sending.At.Offset);
+            return (new Said(text, string.Join(" | ", heard.UnusedWords)), all.Where(r => r is not Tell { Entries: [Said] }).ToArray());
+        });
+        return book.Submit(sending, said, requests);
+    }
+
+    /// <summary>What the ear must know besides the words, out of what was recorded so far.</summary>
+    internal static EarContext Context(Book book, Bench bench, DateTimeOffset now)
+    {
+        var context = new EarContext
+        {
+            Now = now,
+            Off = bench.Engine.Parts.Keys.Where(p => !bench.Part(p).IsOn).ToHashSet(),
+            LastThing = Last(bench, e => e.About().FirstOrDefault(bench.Engine.Parts.ContainsKey) ?? PartOfJoint(bench, e)),
+            LastJoint = Last(bench, e => PartOfJoint(bench, e)),
+        };
+
+        // "Same again" means the last line that was said, so that line is heard once more as it was then.
+        return bench.Told.LastOrDefault(r => r.Entry is Said)?.Entry is Said last
+            ? context with { Last = Ear.Hear(last.Text, bench.Engine, context).Facts }
+            : context;
+    }
+
+    private static string? Last(Bench bench, Func<Entry, string?> of) =>
+        bench.Told.Reverse().Take(50).Select(r => of(r.Entry)).FirstOrDefault(id => id is not null);
+
+    private static string? PartOfJoint(Bench bench, Entry entry) =>
+        entry.About().Where(bench.Engine.Joints.ContainsKey).Select(id => bench.Engine.Joints[id].Part).FirstOrDefault();
+}
