@@ -41,11 +41,7 @@ public static class CentreOfMass
     {
         var check = new InputCheck().That(parts.Count > 0, "parts", "none", "one or more", "List what is still on the engine");
         foreach (var part in parts)
-        {
-            check.Positive($"mass of {part.Name}", part.Mass).NotNegative($"spread of {part.Name}", part.MassSpread)
-                .NotNegative($"spread of the centre of {part.Name}", part.CentreSpread)
-                .That(part.Centre.IsFinite, $"centre of {part.Name}", "no number", "x, y and z in mm", "Measure it from the same datum as the others");
-        }
+            Look(check, part);
 
         return check.Then(() =>
         {
@@ -79,6 +75,40 @@ public static class CentreOfMass
             return new HangingLoad(Mass.FromKilograms(total), Mass.FromKilograms(Coverage * Math.Sqrt(2) * u), centre with { Z = height.Millimetres },
                 new(Math.Abs(arm.X) * along, Math.Abs(arm.Y) * along, heightSpread.Millimetres));
         });
+
+    /// <summary>Mass and centre of a whole after parts came off it or went on it since it was weighed or guessed.</summary>
+    /// <remarks>
+    /// Formula: M = M0 ± Σm; x = (M0·x0 ± Σ(m·x))/M; spreads with k = 2 by first order: (x0 − x)/M of u(M0), M0/M of u(x0), ±(x_i − x)/M of u(m_i), ±m_i/M of u(x_i); spreads of parts rectangular.
+    /// Units: kg, mm. Range: what is left above its own spread; else refused. Errors: first order in the spreads. Source: definition of the centre of mass; JCGM 100, 5.1.2.
+    /// </remarks>
+    /// <param name="whole">What was weighed or guessed.</param>
+    /// <param name="off">Parts that were on it then and are off now.</param>
+    /// <param name="on">Parts that were off then and are on now.</param>
+    public static Outcome<HangingLoad> AsItIsNow(HangingLoad whole, IReadOnlyList<MassPart> off, IReadOnlyList<MassPart> on)
+    {
+        var check = whole.Check(new InputCheck());
+        foreach (var part in off.Concat(on))
+            Look(check, part);
+        if (!check.Clean)
+            return check.Then(() => whole);
+        var changes = off.Select(part => (Sign: -1.0, Part: part)).Concat(on.Select(part => (Sign: 1.0, Part: part))).ToList();
+        var left = whole.Mass.Kilograms + changes.Sum(change => change.Sign * change.Part.Mass.Kilograms);
+        var spread = Math.Sqrt(Square(whole.MassSpread.Kilograms) + changes.Sum(change => Square(Rectangular(change.Part.MassSpread.Kilograms))));
+        return check.That(left > spread, "what is left", $"{Show(left)} kg, give or take {Show(spread)} kg", "a mass above its own spread", "Weigh what hangs, or tell its mass as it is now")
+            .Then(() =>
+            {
+                var centre = 1 / left * changes.Aggregate(whole.Mass.Kilograms * whole.Centre, (sum, change) => sum + change.Sign * change.Part.Mass.Kilograms * change.Part.Centre);
+                double Spread(Func<Point3, double> axis) => Math.Sqrt(Square(axis(whole.Centre - centre) / left * whole.MassSpread.Kilograms) + Square(whole.Mass.Kilograms / left * axis(whole.CentreSpread))
+                    + changes.Sum(change => Square(axis(change.Part.Centre - centre) / left * Rectangular(change.Part.MassSpread.Kilograms)) + Square(change.Part.Mass.Kilograms / left * Rectangular(change.Part.CentreSpread.Millimetres))));
+                return new HangingLoad(Mass.FromKilograms(left), Mass.FromKilograms(spread), centre, new(Spread(p => p.X), Spread(p => p.Y), Spread(p => p.Z)));
+            });
+    }
+
+    private static double Rectangular(double halfWidth) => Coverage / Math.Sqrt(3) * halfWidth;
+
+    private static void Look(InputCheck check, MassPart part) => check.Positive($"mass of {part.Name}", part.Mass).NotNegative($"spread of {part.Name}", part.MassSpread)
+        .NotNegative($"spread of the centre of {part.Name}", part.CentreSpread)
+        .That(part.Centre.IsFinite, $"centre of {part.Name}", "no number", "x, y and z in mm", "Measure it from the same datum as the others");
 
     private static double Square(double x) => x * x;
 }

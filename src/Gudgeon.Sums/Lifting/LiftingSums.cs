@@ -19,6 +19,10 @@ public static class LiftingSums
             "scales above 0, hooks 50 mm apart or more; else refused", "moments about either hook",
             new("90 kg at 400, 60 kg at 0, x", 240, 1e-9, "by hand: 90·400/150", () => CentreOfMass.FromTwoScales(Mass.FromKilograms(90), new(400, 0, 0),
                 Mass.FromKilograms(60), default, Mass.Zero, Length.Zero, Length.Zero).Value.Centre.X)),
+        new("lifting.as-it-is-now", "Mass and centre after parts came off or went on", "M = M0 ± Σm; x = (M0·x0 ± Σ(m·x))/M", [new("M0", "mass as weighed or guessed", "kg"), MassIn, new("x", "centre of a part", "mm")], "mm",
+            "what is left above its own spread; else refused", "definition of the centre of mass; JCGM 100, 5.1.2",
+            new("200 kg at 300, 40 kg at 500 off, x", 250, 1e-9, "by hand: (60000 − 20000)/160", () => CentreOfMass.AsItIsNow(new(Mass.FromKilograms(200), Mass.Zero, new(300, 0, 0), default),
+                [Part("part", 40, new(500, 0, 0))], []).Value.Centre.X)),
         new("lifting.hang", "Pulls, angles and tilt of an engine on legs", "ΣT·u = W at the hook, hook straight over G and farthest from it", [MassIn, CentreIn, new("A", "lifting points", "mm"), new("L", "legs", "mm")], "N",
             "one to four legs, 60° to the vertical at most; else refused", Statics,
             new("1800 N, hook over G, arms 200 and 350, height 600", 1207.415, 0.001, "invented inputs, statics reckoned apart with python", () => Slinging.Hang(

@@ -18,6 +18,24 @@ public class CentreOfMassTests
         Assert.Equal(new Point3(0, 0, 0), whole.CentreSpread);
     }
 
+    // A second way: an engine without a part is the engine of the other parts; spread of the whole none.
+    [Fact]
+    public void What_is_left_is_the_engine_of_the_other_parts() =>
+        Gen.Select(Gen.Double[50, 200], Gen.Double[1, 40], Gen.Double[-400, 400], Gen.Double[-400, 400]).Sample((block, part, x, z) =>
+        {
+            MassPart[] both = [Part("block", block, new(x, 10, 0)), Part("part", part, new(120, -30, z))];
+            var left = CentreOfMass.AsItIsNow(CentreOfMass.FromParts(both).Value, [both[1]], []).Value;
+            var back = CentreOfMass.AsItIsNow(left, [], [both[1]]).Value;
+            Assert.Equal(block, left.Mass.Kilograms, 1e-9);
+            Assert.Equal(x, left.Centre.X, 1e-6);
+            Assert.Equal(CentreOfMass.FromParts(both).Value.Centre.Z, back.Centre.Z, 1e-6);
+        });
+
+    [Fact]
+    public void What_is_left_below_its_spread_is_refused() => Assert.Equal(
+        "what is left: met 10 kg, give or take 20 kg; expected a mass above its own spread. Weigh what hangs, or tell its mass as it is now.",
+        CentreOfMass.AsItIsNow(new(Mass.FromKilograms(100), Mass.FromKilograms(20), default, default), [Part("head", 90, default)], []).Refusals.Single().ToString());
+
     // A second way: masses and places drawn at random within their spreads, against the propagated figure (k = 2).
     [Fact]
     public void Spread_is_that_of_random_engines()
