@@ -62,7 +62,7 @@ static void Say(string engine, string[] notes)
 // the ratio says what understanding costs over merely looking at the words.
 static void Time()
 {
-    var engine = Story.Build("layout=vee n=12 angle=60 lube=dry sc=5 act=direct s=2");
+    var engine = Story.Build("layout=vee n=16 angle=60 lube=dry sc=5 act=direct s=2 vvt=both");
     var context = new EarContext { Now = Story.Now };
     string[] lines =
     [

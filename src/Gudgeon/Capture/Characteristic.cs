@@ -69,7 +69,7 @@ internal sealed record Characteristic(string Name, string Kind, Quantity Quantit
         Add("thickness|shim thickness|shell thickness|shim", new("thickness", "", Quantity.Length, 0.3m, 30));
         Add("head height|head thickness", new("head height", "head", Quantity.Length, 40, 250));
         Add("chamber|chamber volume|combustion chamber", new("chamber volume", "head", Quantity.Volume, 3, 500) { Series = true });
-        Add("weight|mass|weighs", new("mass", "", Quantity.Mass, 1, 100000));
+        Add("weight|mass|weighs", new("mass", "", Quantity.Mass, 1, 100000) { Series = true });
         return book;
     }
 }

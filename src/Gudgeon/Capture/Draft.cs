@@ -28,6 +28,9 @@ internal sealed class Draft(Thing of)
         var lots = told.Select(l => l.Lot).ToList();
         if (told.Count > 1 && told[0].Lot is { Count: { } total, Size.IsEmpty: true } && told[0].Lot.Where.Length == 0)
             lots = Split(told, total);
+        int bare = lots.Skip(1).Count(l => l is { Count: null, Uncounted: false, Size.Diameter: not null, Fastener: "" or "bolt" });
+        if (lots.Count > 1 && lots[0].Count == bare + 1 && bare == lots.Count - 1 && lots[0].Size.Diameter is not null && told.Skip(1).All(l => l.Share.Length == 0))
+            lots = [.. lots.Select(l => l with { Count = 1, Fastener = lots[0].Fastener })];
         for (int i = 1; i < lots.Count; i++)
         {
             if (lots[i].Size.Diameter is null && lots[i].Note.Length > 0 && lots[i].Fastener is "" or "bolt" && lots[i - 1].Size.Diameter is not null)

@@ -125,3 +125,10 @@ public sealed record Noted(Thing Thing, string Words) : Fact
     public override string Code => $"noted {Thing.Code}";
     public override string Echo => $"{Thing.Full}: “{Words}”";
 }
+
+/// <summary>Something was done to the whole engine: battery off, engine out. <paramref name="Operation"/> is its id in the tables.</summary>
+public sealed record Did(string Operation, string Name) : Fact
+{
+    public override string Code => $"done {Operation}";
+    public override string Echo => $"done: {Name}";
+}

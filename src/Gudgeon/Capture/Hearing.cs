@@ -6,16 +6,19 @@ using J = Gudgeon.Journal;
 namespace Gudgeon.Capture;
 
 /// <summary>
-/// What a note comes to in the journal: the note itself, the requests its facts make, and an open question for whatever
+/// What a note comes to in the journal: the note itself, the requests that its facts make, and an open question for whatever
 /// the journal has no entry for and for every doubt.
 /// </summary>
 public static class Hearing
 {
+    /// <summary>The note as it was said, for the journal to keep beside what was made of it.</summary>
+    public static Said SaidOf(Heard heard) => new(heard.Text, string.Join(" | ", heard.UnusedWords));
+
     /// <summary>Requests in the order to decide them. Each is decided against the bench as the one before left it.</summary>
     /// <param name="offset">The owner's offset from UTC, for days that were said.</param>
     public static IReadOnlyList<Request> ToRequests(Heard heard, Bench bench, TimeSpan offset)
     {
-        var requests = new List<Request> { new Tell(new Said(heard.Text, string.Join(" | ", heard.UnusedWords))) };
+        var requests = new List<Request>();
         var lots = heard.Facts.OfType<Undone>().GroupBy(u => u.Of.Ids.Count == 1 ? u.Of.Ids[0] : "").ToDictionary(g => g.Key, g => g.ToList());
         var taken = new HashSet<Fact>();
         foreach (var fact in heard.Facts.Where(f => !taken.Contains(f)))
@@ -27,29 +30,29 @@ public static class Hearing
     private static IEnumerable<Request> Of(Fact fact, Heard heard, Bench bench, TimeSpan offset, Dictionary<string, List<Undone>> lots, HashSet<Fact> taken) => fact switch
     {
         Off off => TakenOff(off, heard, bench, lots, taken),
-        On on => Each(on.Thing, on, heard, id => new PutBack(id)),
+        On on => PutOn(on, heard, taken),
         Undone undone => Loosened(undone, heard, bench),
         Count count => Counted(count, heard, bench),
         Tightened tight => Fitted(tight, heard, bench),
         Put put => Placed(put, heard, bench),
         Parted parted => parted.Line.Sort == ThingSort.Line && parted.Line.Ids.Count > 0
             ? [new Tell([.. parted.Line.Ids.Select(id => new LineParted(id, Tag(heard, parted.Line)))])]
-            : [Note(parted.Line, "parted", fact, heard)],
+            : [Note(parted.Line, "note", fact, heard)],
         Tagged tagged => tagged.Thing.Sort == ThingSort.Line && tagged.Thing.Ids.Count > 0
             ? heard.Facts.Any(f => f is Parted p && p.Line.Ids.SequenceEqual(tagged.Thing.Ids)) ? [] : [new Tell([.. tagged.Thing.Ids.Select(id => new LineTagged(id, tagged.Tag))])]
-            : [Note(tagged.Thing, "tagged", fact, heard)],
+            : [Note(tagged.Thing, "note", fact, heard)],
         Capped capped => Caps(capped, heard, bench),
         Drained drained => Emptied(drained, heard, bench),
         Found found => FoundAgain(found, heard),
         Damaged damaged => [Note(damaged.Thing, "damaged", fact, heard)],
-        Seen seen => [Note(seen.Thing, "seen", fact, heard)],
+        Seen seen => [Note(seen.Thing, "odd", fact, heard)],
         Missing missing => [Note(missing.Thing, "missing", fact, heard)],
         ToBuy buy => [Note(buy.Thing, "to buy", fact, heard)],
         LeftOn left => [Note(left.Thing, "left on", fact, heard)],
         Marked marked => [Note(marked.Thing, "marked", fact, heard)],
         Planned planned => [Note(planned.Thing, "planned", fact, heard)],
         Noted noted => [Note(noted.Thing, "note", fact, heard)],
-        Measured measured => [Note(measured.Thing, "measured", fact, heard)],
+        Measured measured => [Note(measured.Thing, "note", fact, heard)],
         WaitingFor waiting => [new Tell(new Waiting(waiting.For, At(waiting.Until, offset), waiting.Thing?.Ids.Count == 1 ? waiting.Thing.Ids[0] : null))],
         GoesBack back => [new Tell(new Waiting($"{back.Thing.Full} has to go back", At(back.When, offset)))],
         AccessLearned access => Learned(access, heard),
@@ -62,6 +65,9 @@ public static class Hearing
         QuestionToSelf self => [new Tell(new J.Asked(self.Words, "a question to oneself", self.Thing?.Ids.FirstOrDefault()))],
         Corrected corrected => Amended(corrected, heard, bench),
         StruckOut => Strike(heard, bench),
+        Did did => bench.Engine.Operations.ContainsKey(did.Operation) && !bench.IsDone(did.Operation)
+            ? [new Tell(new OperationDone(did.Operation))]
+            : [Note(null, "note", fact, heard)],
         _ => [Open(fact, heard, "no entry holds this")],
     };
 
@@ -94,6 +100,19 @@ public static class Hearing
             yield return new TakeOff(id) { Lots = outLots, To = to };
         }
     }
+
+    private static IEnumerable<Request> PutOn(On on, Heard heard, HashSet<Fact> taken)
+    {
+        if (on.Thing is not { Sort: ThingSort.Part, Ids: [var one] })
+            return Each(on.Thing, on, heard, id => new PutBack(id));
+        var tight = heard.Facts.OfType<Tightened>().FirstOrDefault(t => t.Of.Ids.SequenceEqual(on.Thing.Ids) && t.Lots.Any(l => l.Count > 0));
+        if (tight is null)
+            return [new PutBack(one)];
+        taken.Add(tight);
+        return [new PutBack(one, tight.Lots.Sum(l => l.Count ?? 0), tight.Lots.Where(IsNew).Sum(l => l.Count ?? 0), true, string.Join(", then ", tight.Stages))];
+    }
+
+    private static bool IsNew(Lot lot) => lot.Note.Split(' ').Contains("new");
 
     private static IEnumerable<OutLot> Broken(Heard heard, string part) =>
         heard.Facts.OfType<Damaged>().Where(d => d is { Thing.Sort: ThingSort.Fasteners, Count: > 0, Fault: "snapped" or "broken" } && d.Thing.Ids.SequenceEqual([part])).Select(d => new OutLot(d.Count!.Value, Fate: Fate.Broken));
@@ -130,14 +149,14 @@ public static class Hearing
             return [Note(tight.Of, "note", tight, heard)];
         if (count == 0)
             count = (state.Required ?? 0) - state.In;
-        int fresh = tight.Lots.Where(l => l.Note.Split(' ').Contains("new")).Sum(l => l.Count ?? 0);
+        int fresh = tight.Lots.Where(IsNew).Sum(l => l.Count ?? 0);
         return count > 0 ? [new Tell(new FastenersIn(joint, count, fresh, false, how))] : [Open(tight, heard, "how many went in is not told")];
     }
 
     private static IEnumerable<Request> Placed(Put put, Heard heard, Bench bench)
     {
         if (put.Thing.Ids.Count == 0 || put.Place.Sort == PlaceSort.With)
-            return [Note(put.Thing, "put", put, heard)];
+            return [Note(put.Thing, "note", put, heard)];
         if (put.Thing.Sort == ThingSort.Fasteners)
         {
             return put.Thing.Ids.Select<string, Request>(id => JointOf(id, bench) is { } joint && bench.Joint(joint).AtHand > 0
@@ -147,7 +166,7 @@ public static class Hearing
 
         if (heard.Facts.Any(f => f is Off off && off.Thing.Ids.SequenceEqual(put.Thing.Ids)))
             return [];
-        return put.Thing is { Sort: ThingSort.Part, Detail.Length: 0 } ? put.Thing.Ids.Select(id => new Tell(new PartPut(id, Name(put.Place)))) : [Note(put.Thing, "put", put, heard)];
+        return put.Thing is { Sort: ThingSort.Part, Detail.Length: 0 } ? put.Thing.Ids.Select(id => new Tell(new PartPut(id, Name(put.Place)))) : [Note(put.Thing, "note", put, heard)];
     }
 
     private static string Tag(Heard heard, Thing line) => heard.Facts.OfType<Tagged>().FirstOrDefault(t => t.Thing.Ids.SequenceEqual(line.Ids))?.Tag ?? "";
@@ -155,7 +174,7 @@ public static class Hearing
     private static IEnumerable<Request> Caps(Capped capped, Heard heard, Bench bench)
     {
         if (capped.Thing.Sort != ThingSort.Line || capped.Thing.Ids.Count == 0)
-            return [Note(capped.Thing, "capped", capped, heard)];
+            return [Note(capped.Thing, "note", capped, heard)];
         return capped.Thing.Ids.SelectMany(id => bench.Engine.Lines[id] is var line
             ? new[] { line.From, line.To }.Where(p => !p.IsOutside).Select<Port, Request>(p => new Tell(new PortCapped(id, p.Id)))
             : []);
@@ -166,7 +185,7 @@ public static class Hearing
         string operation = drained.Fluid switch { "oil" => "op:drain-oil", "coolant" => "op:drain-coolant", _ => "" };
         return bench.Engine.Operations.ContainsKey(operation) && !bench.IsDone(operation)
             ? [new Tell(new OperationDone(operation, drained.Amount?.Text ?? ""))]
-            : [Note(drained.From, "drained", drained, heard)];
+            : [Note(drained.From, "note", drained, heard)];
     }
 
     private static IEnumerable<Request> FoundAgain(Found found, Heard heard) =>

@@ -8,10 +8,10 @@ internal sealed partial class Listener
     private const string Gone = "(?:off|out|undone|away|clear|loose|removed|drained|moved|parted|disconnected|apart|done)";
     private const string Blocked = "(?:cant|cannot|couldnt|could not|wont|would not|wouldnt|can not|will not|not possible to|no way to|doesnt|does not|didnt)";
 
-    [GeneratedRegex("^(?:i |you |we )?(?:" + Blocked + ") (?:get |reach |undo |take |shift |remove |turn |move |see |come |budge |fit |swing |clear |lift |get at |get to )*(?:at |to )?(?<x>.*?) ?(?:off |out |undone |away |on )?(?:till|until|before|unless|without) (?:you 've |i 've |you |i |we |taking |pulling |removing |undoing |moving |dropping |the |having )*(?<y>.+?)(?: (?:is|'s|are|has been|came|comes|come|being))?(?: " + Gone + ")?(?: first)?$")]
+    [GeneratedRegex("^(?:i |you |we )?(?:" + Blocked + ") (?:get |reach |undo |take |shift |remove |turn |move |see |come |budge |fit |swing |clear |lift |get at |get to )*(?:at |to )?(?<x>.*?) ?(?:off |out |undone |away |on )?(?:till|until|before|unless|without) (?:you 've |i 've |you |i |we |taking |pulling |removing |undoing |moving |dropping |the |having )*(?<y>.+?)(?: (?:is|'s|are|has been|came|comes|come|being))?(?: " + Gone + "| out of the way| to one side)?(?: first)?$")]
     private static partial Regex CannotTill();
 
-    [GeneratedRegex("^(?<x>.+?) (?:" + Blocked + ") (?:come |move |turn |budge |lift |go |shift |clear |get |undo |slide |pull |drop )*(?:off |out |undone |away |past |on |up |down |back )*(?:till|until|before|unless|without|with) (?:you 've |i 've |you |i |we |taking |pulling |removing |undoing |moving |dropping |the )*(?<y>.+?)(?: (?:is|'s|are|has been|came|comes|come|being))?(?: (?:on|in place|there|in the way|fitted|still on|" + Gone + "))?(?: first)?$")]
+    [GeneratedRegex("^(?<x>.+?) (?:" + Blocked + ") (?:come |move |turn |budge |lift |go |shift |clear |get |undo |slide |pull |drop )*(?:off |out |undone |away |past |on |up |down |back )*(?:till|until|before|unless|without|with) (?:you 've |i 've |you |i |we |taking |pulling |removing |undoing |moving |dropping |the )*(?<y>.+?)(?: (?:is|'s|are|has been|came|comes|come|being))?(?: (?:on|in place|there|in the way|fitted|still on|out of the way|" + Gone + "))?(?: first)?$")]
     private static partial Regex WillNotTill();
 
     [GeneratedRegex("^(?:so |and |then )?(?:i |you |we )?(?:'ve )?(?:had to|have to|got to|gotta|needed to|need to|must|having to|had|ended up having to) (?:take |remove|pull|drop|undo|move|unbolt|slacken|loosen|get|lift|shift|whip|disconnect|part|drain|split|swing|unclip)(?: off| out| up| back)? ?(?<y>.+?)(?: off| out| away| loose| aside| first| clear| down| apart| up| back)* (?:to get (?:at|to|on|off|out|room for|access to|past|behind)?|to reach|to clear|to undo|to remove|to free|before(?: i| you| we)?(?: could| can)?(?: get)?(?: at)?|to see|so (?:that )?(?:i|we|you) (?:could|can) (?:get|reach|undo)(?: at| to)?|to make room for|for) (?<x>.+)$")]
@@ -23,7 +23,7 @@ internal sealed partial class Listener
     [GeneratedRegex("^(?<x>.+?) (?:comes?|came|will come|goes|can come|lifts?|slides?|drops?|pulls?) (?:off|out|away|up|clear) (?:with (?<keep>.+?) (?:on|in|in place|still on|still in|fitted) )?(?:if|once|when|after|as long as|provided) (?:you |i |we )?(?:'ve )?(?:first )?(?:pull|pulled|take|took|taken|remove|removed|undo|undone|move|moved|drop|dropped|get|slacken|loosen|unbolt|whip)? ?(?:off |out )?(?<y>.+?)(?: (?:is|'s|are))?(?: (?:off|out|away|aside|first|up|undone|loose|clear))*$")]
     private static partial Regex ComesIf();
 
-    [GeneratedRegex("^(?:i |you |we )(?:need|have to have|'ll need|will need|want) (?<y>.+?) (?:off|out|away|undone|clear) (?:first )?(?:to get (?:at|to|off|out)?|to reach|before|for|to undo|to remove) (?<x>.+)$|^(?<x>.+?) needs (?<y>.+?) (?:off|out|undone|away)(?: first)?$|^(?<x>.+?) (?:is|'s|are) (?:hidden|tucked|buried|trapped|stuck|right) (?:away )?(?:behind|under|underneath|beneath) (?<y>.+?)(?: so .*)?$|^(?<y>.+?) (?:is|'s|are) (?:in the way of|blocking|fouling|stopping) (?<x>.+)$|^to get (?<x>.+?)(?: off| out)? (?:you |i |we )?(?:need|have to|must|had to) (?:take |remove |pull |undo |drop )?(?<y>.+?)(?: off| out| away)?(?: first)?$|^(?:take |pull |get )?(?<y>.+?)(?: off| out| comes off| comes out| goes)? (?:first|before|and then|then) (?:then )?(?:the )?(?<x>.+?)(?: off| out| comes off| comes out| comes| can come off)$")]
+    [GeneratedRegex("^(?:i |you |we )(?:need|have to have|'ll need|will need|want) (?<y>.+?) (?:off|out|away|undone|clear) (?:first )?(?:to get (?:at|to|off|out)?|to reach|before|for|to undo|to remove) (?<x>.+)$|^(?<x>.+?) needs (?<y>.+?) (?:off|out|undone|away)(?: first)?$|^(?<x>.+?) (?:is |'s |are )?(?:hidden|tucked|buried|trapped|right) (?:away )?(?:behind|under|underneath|beneath) (?<y>.+?)(?: so .*)?$|^(?<y>.+?) (?:is|'s|are) (?:in the way of|blocking|fouling|stopping) (?<x>.+)$|^to get (?<x>.+?)(?: off| out)? (?:you |i |we )?(?:need|have to|must|had to) (?:take |remove |pull |undo |drop )?(?<y>.+?)(?: off| out| away)?(?: first)?$|^(?:take |pull |get )?(?<y>.+?)(?: off| out| comes off| comes out| goes)? (?:first|before|and then|then) (?:then )?(?:the )?(?<x>.+?)(?: off| out| comes off| comes out| comes| can come off)$")]
     private static partial Regex NeedsOff();
 
     [GeneratedRegex("^(?<x>.+?) (?:goes|runs|sits|fits|routes|passes|tucks) (?:under|behind|underneath|beneath|below|inside) (?<y>.+?) ?,? (?:so|which means) (?:it |they )?(?:'s|is|has to be|must be|goes|go|needs to be|has to go|must go)? ?(?:on |in |fitted |back )*(?:before|first|ahead of)(?: it| that| them)?$|^(?<x>.+?) (?:must|has to|have to|needs to|need to|got to|wants to) (?:go|be) (?:on|in|back on|back in|fitted) (?:before|ahead of) (?<y>.+)$|^(?:fit|refit|put) (?<x>.+?)(?: on| in| back)? before (?<y>.+?)(?: goes on| goes in| goes back)?$")]
@@ -120,9 +120,18 @@ internal sealed partial class Listener
     private Thing? TargetIn(int from, int to)
     {
         var thing = ThingIn(from, to);
+        if (thing is null && Nameless(from, to) is { } plain && Loosely(plain.Name) is { } which && (topic ?? LastThing()) is { Ids.Count: > 0 } joint)
+            return joint with { Sort = ThingSort.Fasteners, Fastener = "bolt", Where = which, Others = [], Detail = "" };
         if (thing is not null && Nameless(from, to) is { } words && words.Name.EndsWith("nut", StringComparison.Ordinal) && thing.Sort != ThingSort.Fasteners)
             return words;
         return thing ?? Nameless(from, to);
+    }
+
+    /// <summary>"back nut", "last bolt", "one bolt": a fastener of the part spoken of. Its which, or null for other words.</summary>
+    private static string? Loosely(string name)
+    {
+        string[] words = name.Split(' ');
+        return words[^1] is "one" or "ones" or "bolt" or "nut" or "stud" or "bolts" or "nuts" or "studs" or "screw" && words.Length > 1 | words[^1] is not "one" && words[..^1].All(w => w is "a" or "back" or "front" or "top" or "bottom" or "last" or "lower" or "upper" or "inner" or "rear" or "far" or "other" or "left" or "right" or "second" or "third" or "one" or "two" or "hidden" or "long" or "outer") ? string.Join(" ", words[..^1].Where(w => w is not ("one" or "a"))) : null;
     }
 
     private Thing? LastThing() =>

@@ -5,9 +5,9 @@ namespace Gudgeon.Capture;
 /// <summary>Sent away and back, said again, unknown things, what is to be done.</summary>
 internal sealed partial class Listener
 {
-    private const string Shop = "(?:(?:the |a |my )?(?:machine shop|machinists?|shop|engineers?|engineering works|engine shop|grinders?|crank grinders?|welders?|blasters?|platers?|balancers?|reconditioners?|engine reconditioners?|pump (?:shop|man|specialist)|head (?:shop|man|specialist)|injector (?:shop|man|specialist)|specialists?|turbo (?:shop|man|specialist)|works|painters?|powder coaters?|heat treaters?|anodisers?|chap|bloke|man|guy))";
+    private const string Shop = "(?:(?:the |a |my |his |her |our |your )?(?:machine shop|machinists?|shop|engineers?|engineering works|engine shop|grinders?|crank grinders?|welders?|blasters?|platers?|balancers?|reconditioners?|engine reconditioners?|pump (?:shop|man|specialist)|head (?:shop|man|specialist)|injector (?:shop|man|specialist)|specialists?|turbo (?:shop|man|specialist)|works|mate|mates|friend|pal|neighbour|brother|dad|painters?|powder coaters?|heat treaters?|anodisers?|chap|bloke|man|guy))";
 
-    [GeneratedRegex("^(?<x>.+?) (?:is|'s|are|was|has|have)? ?(?:at|in|gone to|gone off to|went to|off to|off at|away at|away to|sent to|taken to|dropped off at|dropped at|with|sent off to|posted to|been sent to|over at|down at|up at) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?:i |we )?(?:sent|took|dropped|posted|delivered|handed|gave|shipped) (?<x>.+?) (?:off |over |in )?(?:to|at|in at|off at|in to|with|for) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?<x>.+?) (?:is|'s|are|has|have)? ?(?:gone|away|off|out|sent|sent off|sent away|been sent|been sent off|sent out) (?:for|to be|to get) (?<w>.+)$|^(?:sent|took) (?<x>.+?) (?:off|away|out) (?:for|to be|to get) (?<w>.+)$")]
+    [GeneratedRegex("^(?<x>.+?) (?:is|'s|are|was|has|have)? ?(?:at|in|gone to|gone off to|went to|off to|off at|away at|away to|sent to|taken to|dropped off at|dropped at|with|sent off to|posted to|been sent to|over at|down at|up at) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?:\\w+ )?(?:sent|took|dropped|posted|delivered|handed|gave|shipped) (?<x>.+?) (?:off |over |in )?(?:to|at|in at|off at|in to|with|for) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?<x>.+?) (?:is|'s|are|has|have)? ?(?:gone|away|off|out|sent|sent off|sent away|been sent|been sent off|sent out) (?:for|to be|to get) (?<w>.+)$|^(?:sent|took) (?<x>.+?) (?:off|away|out) (?:for|to be|to get) (?<w>.+)$")]
     private static partial Regex SentTo();
 
     private int Away(Stretch clause, Stretch rest)
@@ -46,7 +46,7 @@ internal sealed partial class Listener
         }
 
         string work = Regex.Replace(Said(workFrom, workTo), "^[ ,]*(?:for (?:a )?|to be |to get |getting |being |having (?:a |it )?)", "").Trim(' ', ',');
-        string shop = match.Groups["s"].Success ? Regex.Replace(match.Groups["s"].Value, "^(?:the|a|my) ", "") : "shop";
+        string shop = match.Groups["s"].Success ? Regex.Replace(match.Groups["s"].Value, "^(?:the|a|my|his|her|our|your) ", "") : "shop";
         foreach (var thing in sent)
             About(thing, Range(clause.From, end), t => new Sent(t, shop, work, due, paid));
         topic = sent[0];
@@ -77,6 +77,8 @@ internal sealed partial class Listener
     {
         var match = CameBack().Match(clause.Line);
         if (!match.Success || Regex.IsMatch(match.Groups["x"].Value, "\\b(?:put|go|goes|going|get|gets|wants|front to|at the|the|in the|to)$|\\bput\\b|\\bto go\\b"))
+            return -1;
+        if (In(clause.From, clause.To).Any(p => p is FaultPhrase) || Regex.IsMatch(match.Groups["x"].Value, "\\b(?:tied|folded|pulled|held|bent|pushed|laid|cut|hung|front and)$"))
             return -1;
         var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
         var came = ThingsIn(xFrom, xTo);
@@ -113,13 +115,19 @@ internal sealed partial class Listener
         }
 
         var numbers = Cylinders(clause);
-        string side = Regex.Match(clause.Line, "\\b(left|right|far|near|other)\\b (?:hand )?(?:bank|side|head|one|hand)|\\b(?:bank) (one|two|1|2|a|b)\\b").Groups is var g && g[1].Success ? g[1].Value : g[2].Success ? "bank:" + (g[2].Value is "two" or "2" or "b" ? 2 : 1) : "";
+        string side = Regex.Match(clause.Line, "\\b(left|right|far|near|other)\\b (?:hand )?(?:bank|side|head|one|hand)|on the (left|right|other)$|\\b(?:bank) (one|two|1|2|a|b)\\b").Groups is var g && g[1].Success ? g[1].Value : g[2].Success ? g[2].Value : g[3].Success ? "bank:" + (g[3].Value is "two" or "2" or "b" ? 2 : 1) : "";
         var place = In(clause.From, end).OfType<PlacePhrase>().LastOrDefault()?.Place;
         var thing = ThingIn(clause.From, clause.To);
-        var source = facts.Count > 0 ? facts.Where(f => f is Off or Undone or Count or Damaged or Seen or Marked or Put or Measured or Parted).ToList() : [];
         Flush();
-        source = facts.Where(f => f is Off or Undone or Count or Damaged or Seen or Marked or Put or Parted or On or Tightened).ToList();
-        var pattern = source.Count > 0 ? source : [.. context.Last.Where(f => f is Off or Undone or Count or Damaged or Seen or Marked or Put or Parted or On or Tightened)];
+        var source = facts.Where(IsWork).ToList();
+        var pattern = source.Count > 0 ? source : [.. context.Last.Where(IsWork)];
+        if (numbers.Count == 0 && side.Length == 0 && thing is null && source.Count > 0 && topic is not null && clause.Line.Length < 12)
+        {
+            // "rear head off, same": as the note before, for what is told now.
+            thing = topic;
+            pattern = [.. context.Last.Where(f => IsWork(f) && f is not Off)];
+        }
+
         var copies = new List<Fact>();
         foreach (var fact in pattern)
         {
@@ -142,6 +150,9 @@ internal sealed partial class Listener
             Add(copy, Range(clause.From, end));
         return end;
     }
+
+    /// <summary>What "same again" repeats: work, not what was found.</summary>
+    private static bool IsWork(Fact fact) => fact is Off or Undone or Count or Marked or Put or Parted or On or Tightened;
 
     private List<int> Cylinders(Stretch clause)
     {
@@ -220,7 +231,7 @@ internal sealed partial class Listener
         _ => fact,
     };
 
-    [GeneratedRegex("^(?<x>(?:a |the |some |this |that |one |little |small |big |long |odd |weird |funny |strange |unknown |mystery |brass |black |round |flat |plastic |metal |steel |copper |rubber |alloy |another )+(?:thing|thingy|thingumajig|doodah|doofer|gadget|gizmo|widget|whatsit|bit|piece|lump|object|contraption|gubbins|doobry|part|valve thing|canister|cylinder thing|box thing|what ever it is)s?\\b.*)$")]
+    [GeneratedRegex("^(?<x>(?:(?=thing)|a |the |some |this |that |one |little |small |big |long |odd |weird |funny |strange |unknown |mystery |brass |black |round |flat |plastic |metal |steel |copper |rubber |alloy |another )+(?:thing|thingy|thingumajig|doodah|doofer|gadget|gizmo|widget|whatsit|(?<! a |^a )bit|piece|lump|object|contraption|gubbins|doobry|part|valve thing|canister|cylinder thing|box thing|what ever it is)s?\\b.*)$")]
     private static partial Regex Things();
 
     [GeneratedRegex("^(?:(?:no idea|not sure|dont know|god knows|goodness knows|havent a clue|no clue|who knows) (?:what|where).*|(?:took|taken|take|got) (?:a |some )?(?:photos?|pictures?|snaps?|pics?).*|(?:photo|picture) taken.*)$")]
@@ -233,7 +244,7 @@ internal sealed partial class Listener
             return -1;
         var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
         int name = xFrom;
-        while (name < xTo && !(Word(name) is "under" or "behind" or "off" or "out" or "on" or "in" or "near" or "by" or "from" or "is" or "'s" or "came" or "next"))
+        while (name < xTo && !(Word(name) is "under" or "behind" or "off" or "out" or "fell" or "dropped" or "on" or "in" or "near" or "by" or "from" or "is" or "'s" or "came" or "next"))
             name++;
         var thing = Nameless(xFrom, name);
         if (thing is null)
@@ -259,11 +270,17 @@ internal sealed partial class Listener
         return end;
     }
 
-    [GeneratedRegex("^(?:and |so |then )?(?:(?:i |we )?(?:'ll|will|must|should|ought to|gonna|going to|'m going to|am going to|plan to|want to|need to|have to|'ve got to|intend to) (?!be off|be out|come off|come out).+|(?:remember|dont forget|got to|gotta|next job|next up|to do|todo|later|tomorrow|tonight|must|need to|have to) (?:to |is |the |: )?.+|(?:.+ )?(?:wants?|needs?|will need|could do with|to be|has to be|needs to be|must be|ought to be|should be|is going to be|'s going to be|going to) (?:an? |some |to be |be |the |doing |another )*(?:cleaned|cleaning|clean|honed?|honing|insert|helicoil|inserts|skim\\w*|rebor\\w*|bor\\w+|grind\\w*|ground|reground|lapp\\w+|weld\\w*|machin\\w+|polish\\w*|paint\\w*|blast\\w*|measur\\w+|check\\w*|deglaz\\w+|chas\\w+|tapp\\w+|tap|drill\\w*|extract\\w*|heat\\w*|replac\\w+|look\\w*|straighten\\w*|wash\\w*|flush\\w*|decok\\w+|balanc\\w+|test\\w*|rebuild\\w*|reseal\\w*|crack test\\w*|dress\\w*|fil\\w+|repair\\w*|fix\\w*|attention|work|soak\\w*|retapp\\w*|new thread|sort\\w*|thread\\w*|doing|ream\\w*|bush\\w*|rebush\\w*|strip\\w*|another go|good clean).*)$")]
+    [GeneratedRegex("^(?:and |so |then )?(?:(?:i |we )?(?:'ll|will|must|should|ought to|gonna|going to|'m going to|am going to|plan to|want to|need to|have to|'ve got to|intend to) (?!be off|be out|come off|come out).+|(?:remember|dont forget|got to|gotta|next job|next up|to do|todo|later|tomorrow|tonight|must|need to|have to) (?:to |is |the |: )?.+|(?:.+ )?(?:wants?|needs?|will need|could do with|to be|has to be|needs to be|must be|ought to be|should be|is going to be|'s going to be|going to) (?:an? |some |to be |be |the |doing |another )*(?:cleaned|cleaning|clean|honed?|honing|insert|inserts|skim\\w*|rebor\\w*|bor\\w+|grind\\w*|ground|reground|lapp\\w+|weld\\w*|machin\\w+|polish\\w*|paint\\w*|blast\\w*|measur\\w+|check\\w*|deglaz\\w+|chas\\w+|tapp\\w+|tap|drill\\w*|extract\\w*|heat\\w*|replac\\w+|look\\w*|straighten\\w*|wash\\w*|flush\\w*|decok\\w+|balanc\\w+|test\\w*|rebuild\\w*|reseal\\w*|crack test\\w*|dress\\w*|fil\\w+|repair\\w*|fix\\w*|attention|work|soak\\w*|retapp\\w*|new thread|sort\\w*|thread\\w*|doing|ream\\w*|bush\\w*|rebush\\w*|strip\\w*|another go|good clean|\\w+ing\\b).*)$")]
     private static partial Regex Plans();
 
     private int Plan(Stretch clause)
     {
+        if (Regex.IsMatch(clause.Line, "\\b(?:tonight|tomorrow|later|next week|at the weekend)\\b.* if |^.+ (?:back )?(?:on|in|off|out) (?:tonight|tomorrow|next week|at the weekend)\\b") && ThingIn(clause.From, clause.To) is { } later)
+        {
+            Add(new Planned(later with { Others = [] }, Said(clause.From, clause.To)), Range(clause.From, clause.To));
+            return clause.To;
+        }
+
         if (!Plans().IsMatch(clause.Line) || Regex.IsMatch(clause.Line, "\\b(?:buy|order|replacing|renewing)\\b") && Regex.IsMatch(clause.Line, "need|want|must|to (?:buy|order)"))
             return -1;
         if (Regex.IsMatch(clause.Line, "need(?:s)? (?:a |some )?new\\b|want(?:s)? (?:a |some )?new\\b"))

@@ -7,8 +7,25 @@ internal sealed partial class Listener
     {
         int start = clause[0].From;
         var inClause = pending.Count > 0 ? pending[^1].Thing : null;
-        var thing = seenAt >= start && seen is not null ? seen : inClause ?? seen ?? topic ?? LastThing();
+        var thing = seenAt >= start && seen is not null ? seen : inClause ?? seen ?? topic ?? (facts.Count == 0 ? LastThing() : null);
         int? count = seenAt >= start ? seenCount : null;
+        bool of = Range(start, fault.From).Any(k => Word(k) is "they" or "all" or "them" or "those" or "these");
+        if (thing is { Sort: ThingSort.Fasteners } && seenAt < start && !of && draft is not null)
+            thing = draft.Of.Sort == ThingSort.Fasteners ? draft.Of with { Sort = ThingSort.Part } : draft.Of;
+        else if (thing is { Sort: ThingSort.Fasteners } && of && seenAt < start && draft is { Lots: [.., { Lot.Count: { } whole }] })
+            count = whole;
+        if (thing is { Sort: ThingSort.Fasteners } && ((Word(fault.From - 1) is "'s" or "is" or "was" && Word(fault.From - 2) == "it") || (Word(fault.To) == "in" && Word(fault.To + 1) == "it") || fault.Fault is "metal in oil" or "sludge"))
+            (thing, count) = (thing with { Sort = ThingSort.Part }, null);
+        if (draft is { Fitting: true } && fault.Fault == "tight" && Word(fault.From - 1) is "hand" or "finger" or "nipped")
+        {
+            draft.Stages.Add($"{Word(fault.From - 1)} tight");
+            draft.Tokens.AddRange(Range(fault.From - 1, fault.To));
+            return i;
+        }
+
+        // "valley's full of sludge": what is named here, not what was spoken of before.
+        if (topic is null && inClause is null && (seen is null || seenAt < start) && clause.Take(i).All(p => p is WordPhrase or NumPhrase) && clause.Take(i).Any(p => p is WordPhrase { Filler: false }) && Nameless(start, fault.From) is { } fresh && !fresh.Name.Split(' ').All(Lexicon.Fillers.Contains))
+            thing = fresh;
 
         // "cracked between the seats", "oily on five": the noun may come after.
         if (thing is null)
@@ -34,17 +51,19 @@ internal sealed partial class Listener
         if (clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ThingPhrase later && clause.Take(i).All(p => p is WordPhrase { Filler: true } or NumPhrase or FaultPhrase or LotPhrase) && Word(later.From - 1) is "in" or "on" or "of" && pending.Count == 0 && seenAt < start)
             thing = later.Thing;
 
+        if (clause.ElementAtOrDefault(i + 1) is DetailPhrase piece && piece.From == fault.To && thing.Detail.Length == 0 && thing.Sort is ThingSort.Part or ThingSort.Line)
+            thing = thing with { Detail = piece.Detail };
         int stop = StopOf(clause, i, end);
         int from = Math.Min(seenAt >= start ? seenAt : fault.From, fault.From);
         if (inClause is not null && ReferenceEquals(inClause, thing))
             from = Math.Min(from, pending[^1].From);
-        bool denied = Range(start, fault.From).Any(k => Word(k) is "no" or "not" or "without" or "never" or "isnt" or "arent" or "wasnt");
+        bool denied = Range(start, fault.From).Any(k => Word(k) is "no" or "not" or "without" or "never" or "isnt" or "arent" or "wasnt" or "nothing" or "none");
         string words = Said(from, stop);
         var all = Range(from, stop).Where(k => !tokens[k].IsBreak);
         if (fault.Fault == "hissing" && resolver.Cylinder is { } cylinder)
             thing = Hissing(start, stop, cylinder) ?? thing;
         if (denied)
-            About(thing, all, t => new Seen(t, "no " + fault.Fault, words));
+            About(thing, all, t => new Seen(t, Denied(start, fault), words));
         else if (fault.Damage)
         {
             int? broken = thing.Sort == ThingSort.Fasteners ? count ?? 1 : count;
@@ -52,8 +71,8 @@ internal sealed partial class Listener
         }
         else
             About(thing, all, t => new Seen(t, fault.Fault, words));
-        foreach (var second in clause.Skip(i + 1).OfType<FaultPhrase>().Where(f => f.To <= stop && f.Fault != fault.Fault && Word(f.From - 1) is "and" or "," or "or"))
-            About(thing, all, t => second.Damage && !denied ? new Damaged(t, second.Fault, words, t.Sort == ThingSort.Fasteners ? count ?? 1 : count) : new Seen(t, denied ? "no " + second.Fault : second.Fault, words));
+        foreach (var second in clause.Skip(i + 1).OfType<FaultPhrase>().Where(f => f.To <= stop && f.Fault != fault.Fault && Range(fault.To, f.From).All(k => Word(k) is "and" or "or" or "it" or "'s" or "is" or "has" or "also" or "was" or "a" || tokens[k].Sort == TokenSort.Comma)))
+            About(thing, all, t => second.Damage && !denied ? new Damaged(t, second.Fault, words, t.Sort == ThingSort.Fasteners ? count ?? 1 : count) : new Seen(t, denied ? Denied(start, second) : second.Fault, words));
         pending.RemoveAll(p => ReferenceEquals(p.Thing, thing) || p.Thing.Code == thing.Code || (thing.Detail.Length > 0 && p.Thing.Ids.SequenceEqual(thing.Ids)));
         if (thing.Sort != ThingSort.Unknown && thing.Sort != ThingSort.Fasteners)
             topic = thing with { Detail = "" };
@@ -61,6 +80,12 @@ internal sealed partial class Listener
         while (i + 1 < clause.Count && clause[i + 1].From < stop)
             i++;
         return i;
+    }
+
+    private string Denied(int start, FaultPhrase fault)
+    {
+        string no = Range(start, fault.From).Select(Word).LastOrDefault(w => w is "no" or "nothing" or "none" or "without") ?? "not";
+        return $"{(no == "without" ? "no" : no)} {string.Join(" ", Range(fault.From, fault.To).Select(Word))}";
     }
 
     private Thing? Hissing(int from, int to, int cylinder)
@@ -143,6 +168,13 @@ internal sealed partial class Listener
         if (Choice(told, lots, joint, off))
             return;
         bool line = of.Sort == ThingSort.Line;
+        if (lots.All(l => l.Count is null && !l.Uncounted && l.Size.IsEmpty))
+        {
+            if (!off)
+                Ask(DoubtSort.NotUnderstood, $"What of the {of.Full}?", told.Tokens);
+            return;
+        }
+
         if (told.FromPart && !off && !told.Undone && !(told.Place is not null && line))
             About(of, told.Tokens, t => line ? new Parted(t) : new Off(t, []));
         else if (told.FromPart && !off && told.Undone && told.Place is null && lots.All(l => l.Where.Length == 0) && !facts.Any(f => f is Damaged))
@@ -173,7 +205,8 @@ internal sealed partial class Listener
 
     private void FlushLoose(Draft told, List<Lot> lots)
     {
-        if (LastJoint() is { } joint)
+        bool clueless = tokens.Any(t => t.Text is "idea" or "dunno" or "mystery" or "unknown" or "clue" or "somewhere") || new Stretch(tokens, 0, tokens.Count).Line.Contains("dont know", StringComparison.Ordinal);
+        if (!clueless && LastJoint() is { } joint)
         {
             About(joint, told.Tokens, t => told.Undone || told.Place is not null ? new Undone(t, lots, told.Place) : new Count(t, lots));
             return;
@@ -213,6 +246,12 @@ internal sealed partial class Listener
     /// <summary>Words in no fact and no doubt. Small words beside used ones belong to these; alone they are listed like any other.</summary>
     private List<TextSpan> Unused()
     {
+        // Counted from the facts and doubts themselves, so that no word can slip between reading and recording.
+        var covered = new bool[text.Length + 1];
+        foreach (var span in facts.SelectMany(f => f.Spans).Concat(doubts.SelectMany(d => d.Spans)))
+            Array.Fill(covered, true, span.Start, span.Length);
+        for (int k = 0; k < tokens.Count; k++)
+            used[k] = covered[tokens[k].Start];
         var spans = new List<TextSpan>();
         for (int from = 0; from < tokens.Count;)
         {

@@ -6,13 +6,13 @@ namespace Gudgeon.Capture;
 /// <summary>"no, twelve bolts not ten", "scrap that", "make that five", "those are M10 fine".</summary>
 internal sealed partial class Listener
 {
-    [GeneratedRegex("^(?:no |oops |sorry |right |ok |actually |,? ?)*(?:scrap|strike|forget|ignore|delete|cancel|scrub|bin|undo|strike out|cross out|take back) (?:that|the last|last|what i (?:just )?said|the last one|my last)(?: one| note| entry| bit| lot| line| out)?\\b$|^(?:no )?(?:that 's|that was|that is|thats) (?:all )?(?:wrong|not right|rubbish|a mistake)$")]
+    [GeneratedRegex("^(?:no |oops |sorry |right |ok |actually |,? ?)*(?:scrap|strike|forget|ignore|delete|cancel|scrub|bin|undo|strike out|cross out|take back) (?:that last|that|the last|last|what i (?:just )?said|the last one|my last)(?: one| note| entry| bit| lot| line| out)?\\b$|^(?:no )?(?:that 's|that was|that is|thats) (?:all )?(?:wrong|not right|rubbish|a mistake)$")]
     private static partial Regex Scraps();
 
     [GeneratedRegex("^(?:no |sorry |oops |actually |,? ?)*(?:it|they|that) (?:was|were|is|'s|are|should be|should have been) (?:really |actually )?(?:on |in )?(?:the )?(?<b>left|right|front|rear|upper|lower|inlet|exhaust|top|bottom)(?: (?:one|ones|hand|side|bank|head|hand one|end))? (?:and )?not (?:on |in )?(?:the )?(?<a>left|right|front|rear|upper|lower|inlet|exhaust|top|bottom)(?: .*)?$")]
     private static partial Regex OtherSide();
 
-    [GeneratedRegex("^(?<cue>(?:no|nope|sorry|actually|correction|oops|wait|hang on|i tell a lie|tell a lie|i mean|i meant|i meant to say|make that|make it|or rather|rather|should be|should have been|should say|it should be|that should be|scrub that)(?: ,?(?: ?(?:no|sorry|wait|actually|make that|make it|it 's|its|it was|that 's|they 're|they were|there 's|there are|there were|i mean|i meant|should be|that should be|it should be|that was|it is))?)*) ?,? ?(?<rest>.*)$")]
+    [GeneratedRegex("^(?<cue>(?:no|nope|hold on|sorry|actually|correction|oops|wait|hang on|i tell a lie|tell a lie|i mean|i meant|i meant to say|make that|make it|or rather|rather|should be|should have been|should say|it should be|that should be|scrub that)(?: ,?(?: ?(?:no|sorry|wait|hang on|hold on|actually|make that|make it|it 's|its|it was|that 's|they 're|they were|there 's|there are|there were|i mean|i meant|should be|that should be|it should be|that was|it is))?)*)(?![a-z']) ?,? ?(?<rest>.*)$")]
     private static partial Regex Corrects();
 
     [GeneratedRegex("^(?:(?:those|these|they|them|it|that)(?: ones?| bolts?| studs?| nuts?)? ?(?:'re|are|'s|is|were|was|should be)|the(?:se)? bolts (?:are|were)) (?<rest>.+)$")]
@@ -23,6 +23,17 @@ internal sealed partial class Listener
 
     private int Correction(Stretch clause, Stretch rest)
     {
+        if (Regex.Match(clause.Line, "^(?:i|we) (?:said|put down|wrote|told you) (?<a>.+)$") is { Success: true } before && clause.To + 1 < rest.To && tokens[clause.To].IsBreak && ClauseEnd(clause.To + 1, rest.To) is var meantEnd && Regex.IsMatch(new Stretch(tokens, clause.To + 1, meantEnd).Line, "^(?:but )?(?:i meant|it 's|it was|it is|should be|that 's)"))
+        {
+            var (was, wasText) = Told(clause.Tokens(before.Groups["a"]).From, clause.To, false);
+            var (now, nowText) = Told(clause.To + 1, meantEnd, false);
+            if (was.Length > 0 && was == now)
+            {
+                Add(new Corrected(null, was, wasText, nowText), Range(clause.From, meantEnd).Where(i => !tokens[i].IsBreak));
+                return meantEnd;
+            }
+        }
+
         if (Scraps().IsMatch(clause.Line))
         {
             int after = rest.To > clause.To && tokens[clause.To].IsBreak ? clause.To + 1 : clause.To;
@@ -51,7 +62,12 @@ internal sealed partial class Listener
 
         if (Corrects().Match(clause.Line) is { Success: true } cue)
             return Amend(clause, rest, cue);
-        return Those().Match(clause.Line) is { Success: true } those ? Resize(clause, rest, those) : -1;
+        if (Those().Match(clause.Line) is { Success: true } those && Resize(clause, rest, those) is var sized and >= 0)
+            return sized;
+        // "ten nuts, not nine": a correction without a word of warning.
+        if (draft is null && pending.Count == 0 && clause.To + 1 < rest.To && Word(clause.To + 1) == "not" && In(clause.From, clause.To).All(p => p is LotPhrase or NumPhrase or PlacePhrase or WordPhrase { Filler: true } or ThingPhrase { Told: not null }) && NumberOrPlace(clause.To + 2, rest.To))
+            return Amend(clause, rest, Corrects().Match("no " + clause.Line));
+        return -1;
     }
 
     private void StrikeLast(Stretch clause)
@@ -68,6 +84,9 @@ internal sealed partial class Listener
         else
             Add(new StruckOut(null), Range(clause.From, clause.To));
     }
+
+    private bool NumberOrPlace(int from, int to) =>
+        NumberWords.At(tokens, from) is not null || In(from, to).FirstOrDefault() is LotPhrase or PlacePhrase or NumPhrase;
 
     private bool SaidOtherwise(Stretch stretch, Match match)
     {
@@ -90,7 +109,7 @@ internal sealed partial class Listener
     private int Amend(Stretch clause, Stretch rest, Match cue)
     {
         string word = cue.Groups["cue"].Value.Trim(' ', ',');
-        int from = cue.Groups["rest"].Length > 0 ? clause.Tokens(cue.Groups["rest"]).From : clause.To;
+        int from = cue.Index == 0 && cue.Length > clause.Line.Length ? clause.From : cue.Groups["rest"].Length > 0 ? clause.Tokens(cue.Groups["rest"]).From : clause.To;
         int end = clause.To;
         if (from >= clause.To)
         {
@@ -111,9 +130,13 @@ internal sealed partial class Listener
 
         int stop = not < 0 ? end : not;
         var (what, now) = Told(from, stop, word is "no" or "nope");
-        if (what.Length == 0)
+        if (what.Length == 0 || (what == "day" && word.StartsWith("should", StringComparison.Ordinal)))
             return -1;
+        if (what == "count" && Word(from) is "number" or "cylinder" or "no" && Renumbered(from, stop, Range(clause.From, end)))
+            return end;
         string was = not < 0 ? "" : Told(not + 1, end, false).Text is { Length: > 0 } told ? told : Said(Skip(not + 1, end), end);
+        if (what == "place" && was.Length > 0 && was.All(char.IsAsciiDigit))
+            was = $"{now.Split(' ')[0]} {was}";
         end = Excuse(end, rest.To);
         var all = Range(clause.From, end).Where(i => !tokens[i].IsBreak);
         if (draft is { Lots.Count: > 0 } && what is "count" or "size" && draft is not null && AmendDraft(from, stop, what))
@@ -137,9 +160,29 @@ internal sealed partial class Listener
             return end;
         }
 
-        var thing = draft?.Of ?? (what == "part" ? null : topic ?? (what is "count" or "size" ? LastJoint() : null));
+        if (what == "part" && pending.Count > 0 && In(from, stop).OfType<ThingPhrase>().FirstOrDefault() is { } meant)
+        {
+            // "lift pump, no it's the injection pump": nothing was said of the first yet.
+            pending[^1] = (meant.Thing, meant.From, meant.To);
+            _ = Spans(all);
+            return end;
+        }
+
+        var thing = draft?.Of ?? (what == "part" ? null : topic ?? (what is "count" or "size" or "place" ? In(from, stop).OfType<ThingPhrase>().FirstOrDefault(t => t.Told is not null)?.Thing ?? LastJoint() : null));
         Add(new Corrected(thing is { } t ? t with { Others = [] } : null, what, was, now), all);
         return end;
+    }
+
+    /// <summary>"big end four's worn, no sorry, number three": the last fact was about another one.</summary>
+    private bool Renumbered(int from, int to, IEnumerable<int> clause)
+    {
+        if (facts.LastOrDefault() is not (Damaged or Seen or Off or On or Put or Measured) || About(facts[^1]) is not { Kind.Length: > 0 } thing || In(from, to).OfType<NumPhrase>().FirstOrDefault() is not { } num)
+            return false;
+        if (Select(thing, num.Num.Int, "") is not { Ids.Count: > 0 } other || other.Ids.SequenceEqual(thing.Ids))
+            return false;
+        facts[^1] = With(facts[^1], other) with { Spans = [.. facts[^1].Spans, .. Spans(clause)] };
+        (topic, seen) = (other, other);
+        return true;
     }
 
     private int Skip(int from, int end)
@@ -179,6 +222,8 @@ internal sealed partial class Listener
                     return ("figure", ThreadSize.Plain(figure.Num.Value));
                 case DuePhrase due:
                     return ("day", due.Due.Code);
+                case ThingPhrase { Told: { } told }:
+                    return ("count", told.ToString(CultureInfo.InvariantCulture));
                 case ThingPhrase thing when thing.Thing.Others.Count == 0 && (!strict || phrase.From <= from + 1):
                     return ("part", thing.Thing.Full);
                 case WherePhrase where:

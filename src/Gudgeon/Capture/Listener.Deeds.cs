@@ -24,6 +24,31 @@ internal sealed partial class Listener
                 return i;
         }
 
+        if (phrase.Act is Act.Off or Act.On or Act.Undo && Range(clause[0].From, phrase.From).Any(k => Word(k) is "not" or "isnt" or "arent" or "never" or "hasnt" or "wasnt" or "havent") && (pending.Count > 0 ? pending[^1].Thing : topic) is { } still)
+        {
+            About(still, Range(clause[0].From, end), t => new Seen(t, phrase.Act == Act.On ? "not on" : "not off", Said(clause[0].From, end)));
+            (topic, seen) = (still, still);
+            pending.Clear();
+            return clause.Count;
+        }
+
+        // "rocker arms off the left head": only those of that bank.
+        if (phrase.Act == Act.Off && pending.Count > 0 && next is ThingPhrase { Thing.Ids: [var onto] } from1 && from1.From <= phrase.To + 1 && index.Engine.Parts.TryGetValue(onto, out var carrier) && carrier.Bank is { } bank && carrier.Kind is "head" or "cam-cover")
+        {
+            for (int k = 0; k < pending.Count; k++)
+                pending[k] = (OnBank(pending[k].Thing, bank), pending[k].From, pending[k].To);
+            all = Range(phrase.From, from1.To);
+        }
+
+        // "pickup came with it"
+        if (phrase.Act is Act.Undo or Act.Off && pending.Count > 0 && Word(phrase.To) == "with" && Word(phrase.To + 1) is "it" or "them" && facts.FindLastIndex(f => f is Off) is var last and >= 0)
+        {
+            var off = (Off)facts[last];
+            facts[last] = off with { With = [.. off.With, .. pending.Select(p => p.Thing with { Others = [] })], Spans = [.. off.Spans, .. Spans(pending.SelectMany(p => Range(p.From, p.To)).Concat(Range(phrase.From, phrase.To + 2)))] };
+            pending.Clear();
+            return i;
+        }
+
         if (pending.Count > 0)
         {
             foreach (var (thing, from, to) in pending)
@@ -35,11 +60,21 @@ internal sealed partial class Listener
             pending.Clear();
             fasteners = false;
             if (phrase.Act == Act.Cap)
-                CapWith(clause, i, end);
+                return CapWith(clause, i, end);
             return i;
         }
 
-        if (seen is { Sort: ThingSort.Part, Detail.Length: > 0 } piece && phrase.Act is Act.Off or Act.Miss or Act.Find or Act.Buy && seenAt >= clause[0].From)
+        if (seen is { Detail.Length: > 0, Sort: not ThingSort.Unknown } left && phrase.Act == Act.Off && seenAt >= clause[0].From && left.Detail is not ("bracket" or "union" or "connector"))
+        {
+            // A gasket that came away is no part of the account: what was seen of it is enough.
+            if (FaultNext(clause, i) is null)
+                About(left, all.Append(seenAt), t => new Seen(t, "came away", Said(seenAt, phrase.To)));
+            else
+                _ = Spans(all);
+            return i;
+        }
+
+        if (seen is { Sort: ThingSort.Part or ThingSort.Line, Detail.Length: > 0 } piece && phrase.Act is Act.Off or Act.Miss or Act.Find or Act.Buy && seenAt >= clause[0].From)
         {
             Apply(phrase.Act, piece, all.Append(seenAt));
             seen = null;
@@ -63,7 +98,15 @@ internal sealed partial class Listener
             return i;
         }
 
-        if (phrase.Act is Act.Miss && draft is { Lots.Count: > 0 } && draft.Lots[^1].Lot.Count is not null && draft.Lots.Count > 1)
+        if (phrase.Act is Act.Miss && draft is { Lots: [.., { Lot.Count: null } single] } && single.From >= clause[0].From && !tokens[single.To - 1].Plural)
+        {
+            draft.Lots.RemoveAt(draft.Lots.Count - 1);
+            var one = single.Lot with { Count = 1 };
+            About(draft.Of with { Sort = ThingSort.Fasteners, Fastener = one.Fastener }, all.Concat(Range(single.From, single.To)), t => new Missing(t, [one]));
+            return i;
+        }
+
+        if (phrase.Act is Act.Miss && draft is { Lots.Count: > 0 } && draft.Lots[^1].Lot.Count is not null && (draft.Lots.Count > 1 || draft.Lots[^1].From == draft.Tokens[0]))
         {
             var lot = draft.Lots[^1];
             draft.Lots.RemoveAt(draft.Lots.Count - 1);
@@ -83,9 +126,7 @@ internal sealed partial class Listener
                 Apply(phrase.Act, topic, all);
             else
                 StartTight(topic, all);
-            if (phrase.Act == Act.Cap)
-                CapWith(clause, i, end);
-            return i;
+            return phrase.Act == Act.Cap ? CapWith(clause, i, end) : i;
         }
 
         if (phrase.Act is Act.Off or Act.On && (topic ?? LastThing()) is { } it && clause.Take(i).Any(p => p is WordPhrase { Word: "it" or "they" or "them" or "that" }))
@@ -105,13 +146,19 @@ internal sealed partial class Listener
         draft.Tokens.AddRange(from);
     }
 
+    /// <summary>What was done last, for "alternator plug off and the battery cable".</summary>
+    private (Act Act, int From)? lastDeed;
+
     private void Apply(Act act, Thing thing, IEnumerable<int> from)
     {
         var all = from.ToList();
+        if (act is Act.Off or Act.Part or Act.Cap or Act.On && all.Count > 0)
+            lastDeed = (act, all[0]);
         switch (act)
         {
-            case Act.Off when thing.Sort == ThingSort.Line:
+            case Act.Off or Act.Undo when thing.Sort == ThingSort.Line:
             case Act.Part:
+                offNow.Add(thing.Code);
                 About(thing, all, t => new Parted(t));
                 break;
             case Act.Off or Act.Undo when thing.Sort == ThingSort.Fasteners:
@@ -129,6 +176,11 @@ internal sealed partial class Listener
                 draft.Undone = true;
                 draft.Tokens.AddRange(all);
                 break;
+            case Act.Off when thing.Ids.Select(i => i.Split('.')[0]).Distinct().Count() > 1:
+                // Parts of two kinds named by one word come off as two.
+                foreach (var kind in thing.Ids.GroupBy(i => i.Split('.')[0]))
+                    Apply(act, thing with { Kind = kind.Key, Ids = [.. kind], Name = kind.Count() == 1 ? index.Engine.Parts[kind.First()].Name : index.NameOf(kind.Key) + "s" }, all);
+                return;
             case Act.Off:
                 offNow.Add(thing.Code);
                 About(thing, all, t => new Off(t, []));
@@ -142,6 +194,9 @@ internal sealed partial class Listener
                 thing = CapOf(thing);
                 About(thing, all, t => new On(t));
                 draft = new Draft(thing) { Fitting = true };
+                break;
+            case Act.Tighten when MoreWords.BoltsOf.TryGetValue(thing.Kind, out string? holds) && index.Parts(holds).Count > 0 && thing.Ids.Count != 1:
+                StartTight(new Thing(ThingSort.Part, holds, [.. index.Parts(holds).Select(p => p.Id)], index.NameOf(holds) + "s"), all);
                 break;
             case Act.Tighten:
                 StartTight(thing, all);
@@ -223,27 +278,42 @@ internal sealed partial class Listener
         {
             string fluid = from?.Thing.Kind switch { "sump" or "oil-tank" or "oil-cooler" or "oil-filter" => "oil", "block" or "water-pump" or "jacket-drain" => "coolant", "carb" or "fuel-rail" => "fuel", _ => "" };
             if (fluid.Length == 0)
-                fluid = topic?.Kind is "sump" ? "oil" : "fluid";
+                fluid = topic?.Kind is "sump" or "oil-filter" or "oil-tank" or "oil-cooler" or "drain-plug" ? "oil" : topic?.Kind is "water-pump" or "thermostat" or "jacket-drain" ? "coolant" : "fluid";
             Add(new Drained(fluid, amount?.Amount, from is null ? null : from.Thing with { Others = [] }), Range(start, end));
             return;
         }
 
         foreach (int at in fluids)
             Add(new Drained(Word(at) is "water" or "antifreeze" ? "coolant" : Word(at), fluids.Count == 1 ? amount?.Amount : null, from is null ? null : from.Thing with { Others = [] }), Range(start, end));
-        topic = from?.Thing ?? topic;
+        topic = from?.Thing ?? (fluids.Any(k => Word(k) == "oil") ? Vessel() : null) ?? topic;
+        seen = topic;
     }
 
-    private void CapWith(List<Phrase> clause, int i, int end)
+    /// <summary>Where the oil came out of, for what was seen in it.</summary>
+    private Thing? Vessel()
+    {
+        foreach (string kind in new[] { "sump", "oil-tank", "bottom-cover" })
+        {
+            if (index.Parts(kind) is [var part, ..])
+                return new Thing(ThingSort.Part, kind, [part.Id], part.Name);
+        }
+
+        return null;
+    }
+
+    private int CapWith(List<Phrase> clause, int i, int end)
     {
         int with = Enumerable.Range(clause[i].To, Math.Max(0, end - clause[i].To)).FirstOrDefault(k => Word(k) is "with", -1);
         if (with < 0 || facts.Count == 0)
-            return;
+            return i;
         int stop = with + 1;
         while (stop < end && !tokens[stop].IsBreak && Word(stop) is not ("and" or "so"))
             stop++;
         if (facts[^1] is Capped capped)
             facts[^1] = capped with { With = Said(with + 1, stop), Spans = [.. capped.Spans, .. Spans(Range(with, stop))] };
-        phrases.RemoveAll(p => p is ThingPhrase && p.From > with && p.To <= stop);
+        while (i + 1 < clause.Count && clause[i + 1].To <= stop)
+            i++;
+        return i;
     }
 
     private void Mark(ActPhrase phrase, List<Phrase> clause, int end)
@@ -284,198 +354,6 @@ internal sealed partial class Listener
         (seen, seenAt) = (taken, a);
     }
 
-    private void Number(NumPhrase phrase, List<Phrase> clause, int i)
-    {
-        var num = phrase.Num;
-        if (Word(num.From - 1) is "all" && topic is { Ids.Count: > 1 } whole && num.IsCount && whole.Ids.Count == num.Int && facts.Count > 0)
-        {
-            facts[^1] = facts[^1] with { Spans = [.. facts[^1].Spans, .. Spans(Range(num.From - 1, num.To))] };
-            return;
-        }
-
-        if (num.IsCount && Word(num.To) is "on" or "at" && Word(num.To + 1) == "the" && Word(num.To + 2) == "nut" && draft is { Lots: [.., { Lot.Size: { Inch: true, Diameter: not null } } stud] })
-        {
-            draft.Lots.Add(new LotPhrase(num.From, num.To + 4, new Lot { Fastener = "nut end", Size = new ThreadSize { Inch = true, Diameter = stud.Lot.Size.Diameter, ThreadsPerInch = num.Int } }, ""));
-            draft.Tokens.AddRange(Range(num.From, num.To + 4));
-            phrases.RemoveAll(p => p.From >= num.To && p.To <= num.To + 4);
-            clause.RemoveAll(p => p.From >= num.To && p.To <= num.To + 4);
-            return;
-        }
-
-        if (num.IsCount && Word(num.From - 1) is "cylinder" or "number" or "bore" && clause.All(p => p is WordPhrase or NumPhrase) && facts.LastOrDefault() is Damaged or Seen && About(facts[^1]) is { Ids.Count: > 1 } many && Select(many with { Sort = ThingSort.Part }, num.Int, "") is { Ids.Count: > 0 } one1)
-        {
-            facts[^1] = With(facts[^1], one1) with { Spans = [.. facts[^1].Spans, .. Spans(Range(num.From - 1, num.To))] };
-            (topic, seen, resolver.Cylinder) = (one1, one1, num.Int);
-            return;
-        }
-
-        var fault = FaultNext(clause, i);
-        bool of = Word(num.To) is "of" && Word(num.To + 1) is "them" or "em";
-        if (num.Sort == NumSort.Whole && fault is not null)
-        {
-            bool picks = Word(num.To) is "'s" || Word(num.From - 1) is "number" or "cylinder" or "on";
-            if (fasteners && draft is not null && !picks)
-            {
-                (seen, seenCount, seenAt) = (draft.Of with { Sort = ThingSort.Fasteners, Fastener = "bolt" }, num.Int, num.From);
-                return;
-            }
-
-            if ((pending.Count > 0 ? pending[^1].Thing : topic) is { Kind.Length: > 0 } kind && Select(kind with { Sort = ThingSort.Part }, num.Int, "") is { Ids.Count: > 0 } one && one.Ids.Count < index.Parts(kind.Kind).Count)
-            {
-                (seen, seenCount, seenAt, fasteners) = (one, null, num.From, false);
-                return;
-            }
-
-            if (draft is not null)
-                (seen, seenCount, seenAt) = (draft.Of with { Sort = ThingSort.Fasteners, Fastener = "bolt" }, num.Int, num.From);
-            return;
-        }
-
-        var subject = pending.Count > 0 ? pending[^1].Thing : null;
-        bool counts = num.IsCount || num.Sort == NumSort.Vague;
-        if (counts && (draft is { Lots.Count: 0 } || (draft is { Lots.Count: > 0 } && draft.Lots[^1].Lot.Count is null) || (subject is not null && subject.Sort == ThingSort.Part && HoldsFasteners(subject))) && !(Word(num.From - 1) is "number" or "cylinder"))
-        {
-            var lot = new LotPhrase(num.From, of ? num.To + 2 : num.To, new Lot { Count = num.IsCount ? num.Int : null, Uncounted = !num.IsCount, Fastener = draft?.Of.Fastener ?? "" }, "");
-            if (draft is { Lots.Count: > 0 } && draft.Lots[^1].Lot.Count is null && num.IsCount && clause[0].From <= num.From && subject is null)
-            {
-                draft.Lots[^1] = draft.Lots[^1] with { Lot = draft.Lots[^1].Lot with { Count = num.Int, Uncounted = false } };
-                draft.Tokens.AddRange(Range(num.From, num.To));
-            }
-            else
-                Fasten(lot, clause, i, num.To);
-        }
-    }
-
-    private bool HoldsFasteners(Thing thing) =>
-        thing.Ids.Count > 0 && index.Engine.JointsOf(thing.Ids[0]).Any(j => index.Engine.Joints[j].IsCounted) && thing.Ids.Count == 1;
-
-    private void Tell(AmountPhrase phrase, List<Phrase> clause, int i)
-    {
-        string unit = phrase.Amount.Unit;
-        if ((draft is { Fitting: true } || clause.OfType<ActPhrase>().Any(a => a.Act == Act.Tighten) || draft is not null && unit is "N m" or "lbf ft" or "lbf in") && unit is "N m" or "lbf ft" or "lbf in" or "deg")
-        {
-            var of = draft?.Of ?? (pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing());
-            if (of is null)
-                return;
-            if (draft is null)
-            {
-                draft = new Draft(CapOf(of));
-                foreach (var p in pending)
-                    draft.Tokens.AddRange(Range(p.From, p.To));
-                pending.Clear();
-            }
-
-            draft.Fitting = true;
-            draft.Stages.Add($"{ThreadSize.Plain(phrase.Amount.Value)} {unit}");
-            draft.Tokens.AddRange(Range(phrase.From, phrase.To));
-            return;
-        }
-
-        // "two fingers below the rings", "about six mil": more of the fault just told.
-        if (pending.Count == 0 && draft is null && facts.LastOrDefault() is Damaged or Seen && unit is "finger" or "mm" or "mil" or "in" or "cm" or "thou" or "tenth" or "hundredth")
-        {
-            int stop = phrase.To;
-            while (stop < tokens.Count && !tokens[stop].IsBreak && Word(stop) is not "and")
-                stop++;
-            var spans = Spans(Range(phrase.From, stop));
-            string more = Said(phrase.From, stop);
-            facts[^1] = facts[^1] switch
-            {
-                Damaged d => d with { Words = $"{d.Words}, {more}", Spans = [.. d.Spans, .. spans] },
-                Seen s => s with { Words = $"{s.Words}, {more}", Spans = [.. s.Spans, .. spans] },
-                var other => other,
-            };
-            clause.RemoveAll(p => p.From >= phrase.To && p.To <= stop);
-            if (unit == "mil" && context.MilIsMillimetre is null)
-            {
-                var of = About(facts[^1]);
-                Ask(DoubtSort.Figure, $"{more}: {ThreadSize.Plain(phrase.Amount.Value)} mm or {ThreadSize.Plain(phrase.Amount.Value / 1000)} in?", Range(phrase.From, stop), [.. new[] { new Amount(phrase.Amount.Value, "mm", more), new Amount(phrase.Amount.Value / 1000, "in", more) }.Select(a => new Measured("size of the damage", of, [a], "", more)).Select(m => new Reading(m.Echo, [m]))]);
-            }
-
-            return;
-        }
-
-        // A size told of a hose or part: kept with it, as said.
-        var about = pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic;
-        if (about is not null && unit is "mm" or "mil" or "in" or "cm" or "thou" or "kg" or "g")
-        {
-            int end = phrase.To;
-            while (Word(end) is "bore" or "long" or "wide" or "thick" or "deep" or "diameter" or "across" or "high" or "inside" or "outside")
-                end++;
-            notes.Add((about, phrase.From, end));
-        }
-    }
-
     /// <summary>Sizes of parts told in passing; recorded with the part at the end.</summary>
     private readonly List<(Thing Thing, int From, int To)> notes = [];
-
-    private void Locate(WherePhrase phrase, List<Phrase> clause, int i, int end)
-    {
-        if (draft is { Lots.Count: > 0 } && pending.Count == 0)
-        {
-            var last = draft.Lots[^1];
-            draft.Lots[^1] = last with { Lot = last.Lot with { Where = last.Lot.Where.Length > 0 ? $"{last.Lot.Where} {phrase.Where}" : phrase.Where } };
-            draft.Tokens.AddRange(Range(phrase.From, phrase.To));
-        }
-        else if (foundAt >= 0 && foundAt < facts.Count && facts[foundAt] is Found found)
-        {
-            facts[foundAt] = found with { Where = phrase.Where, Spans = [.. found.Spans, .. Spans(Range(phrase.From, phrase.To))] };
-        }
-    }
-
-    private Thing? Partner(Thing first, string word)
-    {
-        var selectors = new Selectors();
-        if (word is "left" or "right")
-            selectors.Side = word;
-        else
-            selectors.Where.Add(word);
-        if (first.Ids is [var id] && index.Engine.Parts.TryGetValue(id, out var part) && part.Cylinder is { } cylinder)
-            selectors.Numbers.Add(cylinder);
-        var found = resolver.Resolve([new PartWord(first.Kind, false, null, 0)], selectors, false, first.Name);
-        return found is { Ids.Count: > 0, Others.Count: 0 } && !found.Ids.SequenceEqual(first.Ids) ? found : null;
-    }
-
-    private int Plain(WordPhrase word, List<Phrase> clause, int i, Phrase? next, int end)
-    {
-        bool stops = i + 1 >= clause.Count || clause[i + 1] is BreakPhrase or AmountPhrase or LotPhrase || clause[i + 1] is WordPhrase { Word: "and" or "again" or "with" or "now" };
-        if (word.Word is "on" or "in" && stops && pending.Count > 0 && (word.Word == "on" || Word(word.From - 1) is "'s" or "is" or "are" or "went" or "back" || pending[^1].Thing.Kind is "piston" or "crank" or "cam" or "plug"))
-        {
-            foreach (var (thing, from, to) in pending.ToList())
-                Apply(Act.On, thing, Range(from, to).Append(word.From));
-            topic = CapOf(pending[^1].Thing);
-            seen = topic;
-            pending.Clear();
-            return i;
-        }
-
-        if (word.Word is "goes" or "belongs" or "went" or "go" or "lives" && (draft is { Lots.Count: > 0 } || (seen?.Sort == ThingSort.Fasteners)) && clause.Skip(i).Any(p => p is WherePhrase))
-        {
-            int from = clause[0].From;
-            var of = draft?.Of ?? seen!;
-            string words = Said(from, end);
-            if (draft is { Lots.Count: > 0 } && draft.Lots[^1].Lot.Count is null or 1 && draft.Lots[^1].From >= from && draft.Lots.Count > 1)
-                draft.Lots.RemoveAt(draft.Lots.Count - 1);
-            About(of with { Sort = ThingSort.Fasteners, Fastener = of.Fastener.Length > 0 ? of.Fastener : "bolt" }, Range(from, end), t => new Marked(t, words));
-            return clause.Count;
-        }
-
-        if (word.Word == "both" && draft is { Lots: [.., { Lot.Count: null }] } pair)
-        {
-            pair.Lots[^1] = pair.Lots[^1] with { Lot = pair.Lots[^1].Lot with { Count = 2 } };
-            pair.Tokens.Add(word.From);
-            return i;
-        }
-
-        // "lower's fine" after the upper one: its partner.
-        if (word.Word is "upper" or "lower" or "left" or "right" or "front" or "rear" or "inner" or "outer" or "inlet" or "exhaust" && FaultNext(clause, i) is not null && topic is { Kind.Length: > 0, Sort: ThingSort.Part } first && Partner(first, word.Word) is { } partner)
-            (seen, seenAt, seenCount, fasteners) = (partner, word.From, null, false);
-        if (word.Word is "oiled" or "lubed" or "greased" or "loctited" or "threadlocked" or "lightly" && draft is { Fitting: true })
-        {
-            draft.Stages.Add(word.Word);
-            draft.Tokens.Add(word.From);
-        }
-
-        return i;
-    }
 }

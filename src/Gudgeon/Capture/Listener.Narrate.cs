@@ -26,6 +26,12 @@ internal sealed partial class Listener
         var clause = phrases.Where(p => p.From >= from && p.From < end).ToList();
         forward = null;
         clauseFrom = from;
+        if (facts.LastOrDefault() is Found { Where.Length: 0 } found && Word(from) is "under" or "behind" or "in" or "on" or "beside" or "between" or "underneath" or "down" or "inside" && clause.All(p => p is WordPhrase or PlacePhrase or ThingPhrase or WherePhrase or DetailPhrase))
+        {
+            facts[^1] = found with { Where = Said(from, end), Spans = [.. found.Spans, .. Spans(Range(from, end))] };
+            return;
+        }
+
         for (int i = 0; i < clause.Count; i++)
         {
             var next = clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true });
@@ -70,6 +76,8 @@ internal sealed partial class Listener
             }
         }
 
+        if (forward is { Act: Act.Buy } wanted && facts.LastOrDefault() is not ToBuy && (draft?.Of ?? seen ?? topic ?? LastThing()) is { } lacking && Range(wanted.From, end).All(k => !used[k]))
+            Apply(Act.Buy, draft is { } joint && lacking.Sort != ThingSort.Fasteners ? topic ?? lacking : lacking with { Detail = lacking.Sort == ThingSort.Part && lacking.Detail is "gasket" or "seal" or "O-ring" ? lacking.Detail : "" }, Range(wanted.From, end));
         if (forward is { Act: Act.Off } off && pending.Count == 0)
             OffUnknown(off.From, off.To, from, end);
         forward = null;
@@ -78,6 +86,8 @@ internal sealed partial class Listener
     private void Measure(MeasurePhrase phrase)
     {
         var read = phrase.Read;
+        if (read.Thing is null && read.Readings is [{ What: "loosening torque" } torque] && (draft?.Of ?? topic) is { } held)
+            read = read with { Readings = [torque with { Thing = held.Sort == ThingSort.Fasteners ? held with { Sort = ThingSort.Part } : held }] };
         var all = Range(read.From, read.To).Where(i => !tokens[i].IsBreak);
         if (read.Readings.Count == 1)
             About(read.Readings[0].Thing ?? new Thing(ThingSort.Part, "", [], ""), all, t => read.Readings[0] with { Thing = read.Readings[0].Thing is null ? null : t });
@@ -98,6 +108,13 @@ internal sealed partial class Listener
 
     private void Name(ThingPhrase phrase, List<Phrase> clause, int i)
     {
+        if (!phrase.Plural && clause.ElementAtOrDefault(i + 1) is ThingPhrase head && head.From == phrase.To && Word(head.From) is not ("the" or "my" or "a" or "both" or "all") && phrase.Thing.Sort == ThingSort.Part && phrase.Thing.Kind != head.Thing.Kind && phrase.To == phrase.From + 1 && head.To == head.From + 1)
+        {
+            // "tappet block": two listed words that together name something no list knows.
+            clause[i + 1] = new ThingPhrase(phrase.From, head.To, Nameless(phrase.From, head.To) ?? head.Thing, head.Plural, false);
+            return;
+        }
+
         string before = Word(phrase.From - 1);
         bool first = i == 0 || clause.Take(i).All(p => p is WordPhrase { Filler: true } or BreakPhrase);
         if (forward is { Act: Act.Put } laid)
@@ -109,9 +126,13 @@ internal sealed partial class Listener
 
         if (forward is { } verb)
         {
-            Apply(verb.Act, phrase.Thing, Range(verb.From, phrase.To));
+            int? ofThem = Word(phrase.From - 1) == "of" && NumberWords.At(tokens, phrase.From - 2) is { IsCount: true } some && phrase.Thing.Sort == ThingSort.Fasteners ? some.Int : null;
+            if ((phrase.Told ?? ofThem) is { } number && verb.Act is Act.Find or Act.Miss or Act.Buy)
+                About(phrase.Thing, Range(verb.From, phrase.To), t => verb.Act switch { Act.Find => new Found(t, [Of(number, t)], ""), Act.Miss => new Missing(t, [Of(number, t)]), _ => new ToBuy(t, [Of(number, t)]) });
+            else
+                Apply(verb.Act, phrase.Thing, Range(verb.From, phrase.To));
             (seen, seenAt, fasteners) = (phrase.Thing, phrase.From, phrase.Thing.Sort == ThingSort.Fasteners);
-            if (clause.ElementAtOrDefault(i + 1) is not WordPhrase { Word: "and" })
+            if (clause.ElementAtOrDefault(i + 1) is not WordPhrase { Word: "and" } && verb.Act != Act.Buy)
                 forward = null;
             return;
         }
@@ -125,6 +146,12 @@ internal sealed partial class Listener
             }
         }
 
+        if (before == "and" && pending.Count == 0 && lastDeed is { } deed && deed.From >= clause[0].From && phrase.Thing.Sort != ThingSort.Fasteners && clause.Skip(i + 1).All(p => p is WordPhrase { Filler: true } or BreakPhrase))
+        {
+            Apply(deed.Act, phrase.Thing, Range(phrase.From, phrase.To));
+            return;
+        }
+
         bool orphan = draft is null && (clause.Take(i).Any(p => p is LotPhrase or DetailPhrase) || fasteners && topic is null);
         if (Where.Contains(before) && !first && before is "of" or "from" or "for" or "off" or "on" or "in" && draft is { Loose: true } loose)
         {
@@ -132,7 +159,8 @@ internal sealed partial class Listener
             return;
         }
 
-        if (Where.Contains(before) && !(first && before is "on" or "off") && !orphan)
+        bool particle = before is "off" or "out" or "on" && clause.Take(i).LastOrDefault() is ActPhrase done && done.To == phrase.From && used[done.From] && clause.ElementAtOrDefault(i + 1) is ActPhrase or FaultPhrase;
+        if (Where.Contains(before) && !particle && !(first && before is "on" or "off") && !orphan)
         {
             // A place beside something else: part of what is told, not a thing told of.
             if (facts.LastOrDefault() is Found { Where.Length: 0 } found)
@@ -141,7 +169,7 @@ internal sealed partial class Listener
                 return;
             }
 
-            if (before is "from" or "on" or "of" or "in" && pending.Count > 0 && phrase.Thing.Ids is [var head] && index.Engine.Parts.TryGetValue(head, out var carrier) && carrier.Bank is { } bank && carrier.Kind is "head" or "cam-cover" or "exhaust-manifold" && pending.Any(p => p.Thing.Ids.Count > 1))
+            if (before is "from" or "on" or "of" or "in" && pending.Count > 0 && phrase.Thing.Ids is [var headId] && index.Engine.Parts.TryGetValue(headId, out var carrier) && carrier.Bank is { } bank && carrier.Kind is "head" or "cam-cover" or "exhaust-manifold" && pending.Any(p => p.Thing.Ids.Count > 1))
             {
                 for (int k = 0; k < pending.Count; k++)
                     pending[k] = (OnBank(pending[k].Thing, bank), pending[k].From, k == pending.Count - 1 ? phrase.To : pending[k].To);
@@ -159,6 +187,8 @@ internal sealed partial class Listener
             Unsaid();
             draft = new Draft(phrase.Thing);
             draft.Tokens.AddRange(Range(phrase.From, phrase.To));
+            if (phrase.Told is { } told)
+                draft.Lots.Add(new LotPhrase(phrase.From, phrase.To, new Lot { Count = told, Fastener = phrase.Thing.Fastener }, ""));
             fasteners = true;
         }
         else
@@ -176,6 +206,8 @@ internal sealed partial class Listener
             resolver.Bank = part.Bank ?? resolver.Bank;
         }
     }
+
+    private static Lot Of(int count, Thing thing) => new() { Count = count, Fastener = thing.Fastener };
 
     private Thing OnBank(Thing thing, int bank)
     {
@@ -257,6 +289,22 @@ internal sealed partial class Listener
             return;
         }
 
+        if (phrase.Lot is { Count: null, Uncounted: false, Size.IsEmpty: true, Fastener.Length: > 0 } && phrase.Share.Length == 0 && !tokens[phrase.To - 1].Plural && (phrase.From == 0 || tokens[phrase.From - 1].IsBreak || Word(phrase.From) is "one" or "big" || i == 0 || Word(phrase.From - 1) is "and") && (phrase.To >= tokens.Count || tokens[phrase.To].IsBreak || Word(phrase.To) is "and" or "in" or "on"))
+            phrase = phrase with { Lot = phrase.Lot with { Count = 1 } };
+
+        // "seventeen bolts, seven sixteenths fourteen": the size of what was just counted.
+        if (draft is { Lots: [.., var counted] } && pending.Count == 0 && phrase.Lot is { Count: null, Uncounted: false, Where: "", Size.IsEmpty: false } && phrase.Share.Length == 0 && counted.Lot.Size.Diameter is null && counted.Lot.Size.Length is null && (phrase.Lot.Fastener.Length == 0 || phrase.Lot.Fastener == counted.Lot.Fastener) && phrase.Lot.Note.Length == 0)
+        {
+            draft.Lots[^1] = counted with { Lot = counted.Lot with { Size = phrase.Lot.Size.Or(counted.Lot.Size) }, Other = phrase.Other };
+            draft.Tokens.AddRange(Range(phrase.From, phrase.To));
+            return;
+        }
+
+        // "with the nuts", "with big washers": what came along is no count.
+        if (phrase.Lot is { Size.IsEmpty: true, Fastener: "clip" } && Word(phrase.From - 1) == "with" && (draft is null || draft.Lots.Count == 0))
+            return;
+        if (phrase.Lot is { Count: null, Uncounted: false, Size.IsEmpty: true } && phrase.Share.Length == 0 && phrase.Lot.Fastener.Length > 0 && (Word(phrase.From - 1) == "with" || Word(phrase.From) == "the") && (Word(phrase.From) == "the" || draft is null or { Lots.Count: 0 }))
+            return;
         bool takesPart = pending.Count > 0 && pending[^1].Thing.Sort is ThingSort.Part or ThingSort.Line or ThingSort.Lacking;
         if (pending.Count > 0)
         {
@@ -308,137 +356,14 @@ internal sealed partial class Listener
         {
             if (phrase is FaultPhrase fault)
                 return fault;
-            if (phrase is not WordPhrase { Filler: true })
+            if (phrase is not WordPhrase { Filler: true } || phrase is WordPhrase { Word: "it" or "there" })
                 return null;
         }
 
         return null;
     }
 
-    private void Lay(PlacePhrase phrase)
-    {
-        var all = Range(phrase.From, phrase.To);
-        if (draft is not null && (draft.Lots.Count > 0 || draft.Of.Sort == ThingSort.Fasteners) && !(pending.Count > 0))
-        {
-            if (phrase.Place.Sort == PlaceSort.Container && draft is { Place.Sort: PlaceSort.OwnHoles, Of.Sort: ThingSort.Part, FromPart: true } && draft.Of.Others.Count == 0)
-                Add(new Put(draft.Of, phrase.Place), all.Concat(draft.Tokens));
-            else
-                draft.Place = draft.Place is null ? phrase.Place : Narrower(draft.Place, phrase.Place);
-            draft.Tokens.AddRange(all);
-            return;
-        }
-
-        if (pending.Count > 0)
-        {
-            foreach (var (thing, from, to) in pending)
-                Stow(thing, phrase.Place, Range(from, to).Concat(all));
-            topic = pending[^1].Thing;
-            pending.Clear();
-        }
-        else if (seen is { Detail.Length: > 0 } piece && topic is not null)
-            Stow(piece, phrase.Place, all.Append(seenAt));
-        else if (UnknownBefore(phrase, clauseFrom) is { } unknown)
-        {
-            Stow(unknown, phrase.Place, Range(clauseFrom, phrase.To));
-            topic = unknown;
-        }
-        else if ((topic ?? (SaysIt() ? LastThing() : null)) is { } about)
-        {
-            if (facts.OfType<Off>().Where(o => offNow.Contains(o.Thing.Code)).Select(o => o.Thing).ToList() is { Count: > 1 } several)
-            {
-                foreach (var one in several)
-                    Stow(one, phrase.Place, all);
-            }
-            else
-                Stow(about, phrase.Place, all);
-        }
-        else
-            Ask(DoubtSort.NotTold, $"What is in {phrase.Place.Label}?", all);
-    }
-
-    /// <summary>"ticket's in the folder": a thing that no list knows, told only by where it is.</summary>
-    private Thing? UnknownBefore(PlacePhrase phrase, int from)
-    {
-        if (phrases.Any(p => p.From >= from && p.To <= phrase.From && p is not WordPhrase) || phrases.All(p => p is not WordPhrase { Filler: false } || p.From < from || p.To > phrase.From))
-            return null;
-        return Nameless(from, phrase.From) is { } thing && !thing.Name.Split(' ').All(Lexicon.Fillers.Contains) && thing.Name.Split(' ').Length <= 4 ? thing with { Sort = ThingSort.Unknown } : null;
-    }
-
     private int clauseFrom;
 
     private readonly HashSet<string> offNow = [];
-
-    private bool SaysIt() => tokens.Any(t => t.Text is "it" or "them" or "they" or "that" or "this");
-
-    private static Place Narrower(Place old, Place now) =>
-        old.Sort == PlaceSort.OwnHoles && now.Sort == PlaceSort.OwnHoles ? now : now;
-
-    private void Stow(Thing thing, Place place, IEnumerable<int> from)
-    {
-        if (place.Sort == PlaceSort.OwnHoles && thing.Sort == ThingSort.Part)
-            About(thing, from, t => new LeftOn(t, place.Manner));
-        else
-        {
-            // What lies in a tray is off the engine, whether or not anybody said so.
-            if (thing is { Sort: ThingSort.Part, Detail.Length: 0 } && place.Sort == PlaceSort.Container && thing.Ids.Count > 0 && !thing.Ids.Any(i => context.Off.Contains(i)) && !offNow.Contains(thing.Code) && !facts.Any(f => f is Back or Off && About(f)!.Ids.Intersect(thing.Ids).Any()))
-                Apply(Act.Off, thing, from);
-            About(thing, from, t => new Put(t, place));
-        }
-    }
-
-    private void Tag(TagPhrase phrase)
-    {
-        var all = Range(phrase.From, phrase.To);
-        if (pending.Count > 0)
-        {
-            foreach (var (thing, from, to) in pending)
-                About(thing, Range(from, to).Concat(all), t => new Tagged(t, phrase.Tag));
-            topic = pending[^1].Thing;
-            pending.Clear();
-        }
-        else if (((seen is { Detail.Length: > 0 } ? seen : topic) ?? LastThing()) is { } about)
-            About(about, all, t => new Tagged(t, phrase.Tag));
-        else
-            Ask(DoubtSort.NotTold, $"What is tagged {phrase.Tag}?", all);
-    }
-
-    private void Piece(DetailPhrase phrase, List<Phrase> clause, int i)
-    {
-        int from = phrase.From;
-        while (from > 0 && !tokens[from - 1].IsBreak && Word(from - 1) is "old" or "rear" or "front" or "upper" or "lower" or "left" or "right" or "inner" or "outer" or "top" or "bottom" or "second" or "first" or "third")
-            from--;
-        var owner = pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic;
-        string which = from < phrase.From && Word(from) is "second" or "first" or "third" or "upper" or "lower" or "front" or "rear" or "inner" or "outer" ? Word(from) + " " : "";
-        if (phrase.Detail is "bracket" or "connector" or "union" or "bearing" or "brush" && !(owner is not null && FaultNext(clause, i) is not null))
-        {
-            if (pending.Count == 0 && clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ActPhrase or PlacePhrase or LotPhrase or TagPhrase or null)
-            {
-                int start = from;
-                while (start > 0 && !tokens[start - 1].IsBreak && tokens[start - 1].IsWord && !Lexicon.Fillers.Contains(Word(start - 1)) && !used[start - 1] && phrases.Any(p => p is WordPhrase && p.From == start - 1))
-                    start--;
-                var bracket = Nameless(start, phrase.To);
-                if (bracket is not null)
-                {
-                    Flush();
-                    if (forward is { } verb)
-                    {
-                        Apply(verb.Act, bracket, Range(verb.From, phrase.To));
-                        forward = null;
-                    }
-                    else
-                        pending.Add((bracket, start, phrase.To));
-                    (seen, seenAt, fasteners) = (bracket, start, false);
-                    return;
-                }
-            }
-        }
-
-        if (owner is null && LastThing() is { } last)
-            owner = last;
-        seen = owner is null
-            ? new Thing(ThingSort.Unknown, "", [], which + phrase.Detail)
-            : owner with { Sort = owner.Sort == ThingSort.Fasteners ? ThingSort.Part : owner.Sort, Detail = which + phrase.Detail, Others = [] };
-        (seenAt, seenCount, fasteners) = (from, null, false);
-    }
-
 }

@@ -11,6 +11,10 @@ internal sealed partial class Listener
         var clause = new Stretch(tokens, at, end);
         var rest = new Stretch(tokens, at, to);
         return First(
+            () => Except(clause),
+            () => Operation(clause),
+            () => LeftOverBolt(clause),
+            () => Staged(clause, rest),
             () => Correction(clause, rest),
             () => Question(at, end, false) ?? -1,
             () => Naming(clause),
@@ -23,6 +27,87 @@ internal sealed partial class Listener
             () => Repeat(clause, rest),
             () => Unknown(clause, rest),
             () => Plan(clause));
+    }
+
+    [GeneratedRegex("^(?:and |so |ok |okay |right )*(?:the )?(?:(?<b>battery ?(?:'s |is |was )?(?:off|disconnected|out|unhooked))|(?<e>(?:engine|motor) ?(?:'s|is|'s come|came|has come|'s finally|is finally) out(?: of the (?:car|van|bike|boat|truck))?)|(?<s>(?:engine|motor|block) ?(?:'s|is) (?:now |up )?on the (?:engine )?stand)|(?<l>(?:crank|flywheel) ?(?:'s|is) locked|locked the (?:crank|flywheel))|(?<p>(?:fuel pressure|pressure) ?(?:'s|is)? ?(?:let down|released|off)))\\b(?: now| at last| already)?")]
+    private static partial Regex Operations();
+
+    /// <summary>Something done to the whole engine: battery off, engine out.</summary>
+    private int Operation(Stretch clause)
+    {
+        if (Operations().Match(clause.Line) is not { Success: true } match)
+            return -1;
+        var (from, to) = clause.Tokens(match.Groups[0]);
+        string id = match.Groups["b"].Success ? "op:battery-off" : match.Groups["e"].Success ? "op:engine-out" : match.Groups["s"].Success ? "op:on-stand" : match.Groups["l"].Success ? "op:lock-crank" : "op:fuel-safe";
+        Add(new Did(id, index.Engine.Operations.TryGetValue(id, out var known) ? known.Name : id[3..].Replace('-', ' ')), Range(from, to));
+        return to;
+    }
+
+    [GeneratedRegex("^(?:all )?(?:except|bar|apart from|but not|not)(?: for)? (?:number |cylinder )?(?<n>.+)$")]
+    private static partial Regex Excepts();
+
+    /// <summary>"glow plugs out except number two": taken back from what was just told.</summary>
+    private int Except(Stretch clause)
+    {
+        if (Word(clause.From) is not ("except" or "bar" or "apart") && !(clause.From > 0 && Word(clause.From - 1) is "except" or "bar"))
+            return -1;
+        int at = clause.From;
+        while (Word(at) is "except" or "bar" or "apart" or "from" or "for" or "number" or "cylinder" or "the")
+            at++;
+        if (NumberWords.At(tokens, at) is not { IsCount: true } n || facts.LastOrDefault() is not Off { Thing: { Ids.Count: > 1 } many } off || Select(many, n.Int, "") is not { Ids.Count: > 0 } one)
+            return -1;
+        IReadOnlyList<string> left = [.. many.Ids.Except(one.Ids)];
+        facts[^1] = off with { Thing = many with { Ids = left, Name = $"{index.NameOf(many.Kind)}s, all but {n.Int}" }, Spans = [.. off.Spans, .. Spans(Range(clause.From - (Word(clause.From - 1) is "except" or "bar" ? 1 : 0), n.To))] };
+        (topic, seen, seenAt, fasteners) = (one, one, at, false);
+        return n.To;
+    }
+
+    [GeneratedRegex("^(?:i )?(?:did|done|just did|gave) (?:the )?(?<x>.+?) (?:bolts? |nuts? )?(?:(?:its|their|the) )?(?:final |last |second |first )?(?<w>angles?|torques?|turn|stage (?:one|two|three|1|2|3))\\b(?<r>.*)$")]
+    private static partial Regex Stages();
+
+    /// <summary>"did the head final angle, ninety and ninety": stages of a joint told by name.</summary>
+    private int Staged(Stretch clause, Stretch rest)
+    {
+        if (Stages().Match(clause.Line) is not { Success: true } match)
+            return -1;
+        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
+        if (ThingIn(xFrom, xTo) is not { Ids.Count: > 0 } thing)
+            return -1;
+        int end = clause.To;
+        if (end < rest.To && tokens[end].Sort == TokenSort.Comma && NumberWords.At(tokens, end + 1) is not null)
+            end = ClauseEnd(end + 1, rest.To);
+        var stages = new List<string>();
+        string unit = match.Groups["w"].Value.StartsWith("torque", StringComparison.Ordinal) ? "N m" : "deg";
+        for (int i = clause.Tokens(match.Groups["w"]).To; i < end;)
+        {
+            if (NumberWords.At(tokens, i) is { IsCount: true } n)
+            {
+                var read = Units.At(tokens, n.To, n);
+                stages.Add($"{n.Int} {read?.Unit ?? unit}");
+                i = read?.To ?? n.To;
+            }
+            else
+                i++;
+        }
+
+        if (stages.Count == 0)
+            stages.Add(match.Groups["w"].Value is "angle" or "torque" or "turn" ? "final " + match.Groups["w"].Value : match.Groups["w"].Value);
+        var joint = CapOf(thing);
+        About(joint.Sort == ThingSort.Part ? joint with { Sort = ThingSort.Fasteners, Fastener = "bolt" } : joint, Range(clause.From, end), t => new Tightened(t, [], stages));
+        topic = thing;
+        return end;
+    }
+
+    [GeneratedRegex("\\b(?:left over|leftover|too many|spare (?:bolt|nut|screw|stud|washer|one))\\b")]
+    private static partial Regex Spare();
+
+    /// <summary>Fasteners left over on the way back: somebody must say where they belong.</summary>
+    private int LeftOverBolt(Stretch clause)
+    {
+        if (!Spare().IsMatch(clause.Line) || !In(clause.From, clause.To).Any(p => p is LotPhrase or ThingPhrase { Thing.Sort: ThingSort.Fasteners }))
+            return -1;
+        Ask(DoubtSort.NotTold, $"“{Said(clause.From, clause.To)}”: where does it belong?", Range(clause.From, clause.To));
+        return clause.To;
     }
 
     private static int First(params Func<int>[] shapes)
@@ -65,7 +150,7 @@ internal sealed partial class Listener
     }
 
     private static readonly HashSet<string> NoName =
-        ["i", "we", "you", "it", "they", "them", "him", "her", "the", "a", "an", "to", "had", "have", "has", "get", "got", "is", "'s", "are", "was", "were", "be", "been", "would", "will", "could", "can", "cant", "wont", "wouldnt", "couldnt", "of", "and", "off", "out", "on", "in", "at", "come", "came", "take", "took", "taken", "first", "so", "turn", "move", "undo", "my", "that", "this", "any", "even", "just", "till", "until", "before", "comes", "goes", "go", "reach", "remove", "pull", "drop", "also", "only", "need", "needs", "did", "do", "does", "been", "there", "with", "for", "from", "by", "if", "now", "then", "again", "shift", "budge", "unless", "without", "'ve", "'d", "'ll", "'re", "as", "at", "up", "down", "over", "round", "away", "clear", "fit", "start", "access", "removed", "undone", "moved", "loosen", "loosened", "slack", "slackened"];
+        ["i", "we", "you", "it", "they", "them", "him", "her", "the", "a", "an", "to", "had", "have", "has", "get", "got", "is", "'s", "are", "was", "were", "be", "been", "would", "will", "could", "can", "cant", "wont", "wouldnt", "couldnt", "of", "and", "off", "out", "on", "in", "at", "come", "came", "take", "took", "taken", "first", "so", "turn", "move", "undo", "my", "that", "this", "any", "even", "just", "till", "until", "before", "comes", "goes", "go", "reach", "remove", "pull", "drop", "also", "only", "need", "needs", "did", "do", "does", "been", "there", "with", "for", "from", "by", "if", "now", "then", "again", "shift", "budge", "unless", "without", "'ve", "'d", "'ll", "'re", "as", "at", "up", "down", "over", "round", "away", "clear", "fit", "start", "access", "removed", "undone", "moved", "loosen", "loosened", "slack", "slackened", "no", "not", "nothing", "none", "looks", "look", "feels", "seems", "all", "both"];
 
     /// <summary>A thing that no list knows, under the words it was given; null when there are none.</summary>
     private Thing? Nameless(int from, int to)
@@ -140,7 +225,7 @@ internal sealed partial class Listener
 
     private static string Sort(string said, string cue)
     {
-        if (cue is "should i" or "should we" or "i wonder" or "wonder" or "wondering" or "check whether" or "check if" or "need to check" or "must check" or "ask" or "must ask" or "need to ask" or "not sure" or "i 'm not sure" or "i am not sure" or "find out" or "need to find out" or "must find out" or "do i" or "do we" or "can i" or "can we" or "could i" or "would it" or "will it" or "why" or "dont know" or "i dont know" or "anyone know")
+        if (cue is "should i" or "should we" or "i wonder" or "wonder" or "wondering" or "check whether" or "check if" or "need to check" or "must check" or "ask" or "must ask" or "need to ask" or "not sure" or "i 'm not sure" or "i am not sure" or "find out" or "need to find out" or "must find out" or "do i" or "do we" or "can i" or "can we" or "could i" or "would it" or "will it" or "why" or "who" or "whose" or "dont know" or "i dont know" or "anyone know")
         {
             return Regex.IsMatch(said, "(?:what|which) (?:comes|came|goes|has to|must)|take off|come off|have to (?:take|remove|undo)|dont know where|not sure where") ? (said.Contains("where", StringComparison.Ordinal) ? "where" : "before") : "";
         }
@@ -180,7 +265,7 @@ internal sealed partial class Listener
         return clause.To;
     }
 
-    [GeneratedRegex("^(?<x>.*?)(?:has|have|needs|need|must|got) (?:to )?(?:go|be|get) back\\b(?<when>.*)$|^(?:must |need to |have to |got to |gotta )?(?:return|take|give|hand) (?<x>.+?) back\\b(?<when>.*)$|^(?<x>.+?) (?:is|'s) (?:only )?(?:borrowed|on loan|hired|mine|ours|due back|on hire)\\b(?<when>.*)$|^(?:borrowed|hired) (?<x>.+?) (?<when>(?:till|until|due back|for).*)$|^(?:must |need to |have to )?return (?<x>.+?) (?<when>by .*|on .*|before .*)$")]
+    [GeneratedRegex("^(?<x>.*?)(?:has|have|needs|need|must|got) (?:to )?(?:go|be|get) back\\b(?<when>.*)$|^(?:must |need to |have to |got to |gotta )?(?:return|take|give|hand) (?<x>.+?) back\\b(?<when>.*)$|^(?<x>.+?) (?:(?:is|'s) )?(?:only )?(?:borrowed|on loan|hired|mine|ours|due back|on hire)\\b(?<when>.*)$|^(?:borrowed|hired) (?<x>.+?) (?<when>(?:till|until|due back|for).*)$|^(?:must |need to |have to )?return (?<x>.+?) (?<when>by .*|on .*|before .*)$")]
     private static partial Regex GoesBackBy();
 
     private int GoBack(Stretch clause)
@@ -226,6 +311,8 @@ internal sealed partial class Listener
         var due = DueIn(clause.From, clause.To);
         if (due is null && end < tokens.Count && tokens[end].Sort == TokenSort.Comma && dues.At(end + 1) is { } after)
             (due, end) = (after.Due, after.To);
+        else if (due is null && end < tokens.Count && tokens[end].Sort == TokenSort.Comma && NextDue(end + 1) is { } late)
+            (due, end) = late;
         if (match.Groups["soak"].Success)
         {
             if (due is null && !match.Groups["u"].Value.StartsWith("overnight", StringComparison.Ordinal))
@@ -244,6 +331,19 @@ internal sealed partial class Listener
             what = due?.Said ?? "not said";
         Add(new WaitingFor(what, thing is null ? null : thing with { Others = [] }, due), Range(clause.From, end));
         return end;
+    }
+
+    /// <summary>"should be here Thursday", "Tuesday hopefully": when, told after a pause.</summary>
+    private (Due Due, int To)? NextDue(int at)
+    {
+        while (Word(at) is "should" or "be" or "here" or "due" or "coming" or "hopefully" or "they" or "said" or "say" or "it" or "'s" or "probably" or "maybe" or "is" or "on" or "arrives" or "arriving")
+        {
+            if (dues.At(at) is { } early)
+                return (early.Due, early.To);
+            at++;
+        }
+
+        return dues.At(at) is { } due ? (due.Due, Word(due.To) is "hopefully" or "maybe" ? due.To + 1 : due.To) : null;
     }
 
     /// <summary>What is waited for, without the verb and the day.</summary>

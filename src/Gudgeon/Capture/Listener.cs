@@ -91,9 +91,10 @@ internal sealed partial class Listener
 
     private int ClauseEnd(int from, int to)
     {
+        bool asks = Word(from) is "where" or "what" or "which" or "how" or "who" || (Word(from) is "cant" or "cannot" or "dont" && Word(from + 1) is "remember");
         for (int i = from + 1; i < to; i++)
         {
-            if ((tokens[i].IsBreak || tokens[i].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "whilst" or "although" or "except" || Cue(i)) && !Inside(i))
+            if ((tokens[i].IsBreak || tokens[i].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "whilst" or "although" or "except" || (!asks && Cue(i))) && !Inside(i))
                 return i;
         }
 
@@ -129,12 +130,22 @@ internal sealed partial class Listener
             if (measures.At(at, to) is { } read && read.From >= from)
             {
                 list.RemoveAll(p => p.From >= read.From);
+                if (list.LastOrDefault(p => p is not WordPhrase { Filler: true }) is ThingPhrase named && named.To >= read.From - 2 && named.Thing.Sort == ThingSort.Part && (read.Thing is null || read.Thing.Kind == named.Thing.Kind || named.Thing.Kind == "crank" || (read.Thing.Kind == "crank" && named.Thing.Kind is "rod-shell" or "main-shell")))
+                {
+                    // "crank run-out", "valve spring free length": the part belongs to the reading.
+                    var whole = read.Thing ?? (named.Thing with { Others = [], Ids = [.. named.Thing.Ids.Concat(named.Thing.Others.SelectMany(o => o.Ids))], Name = named.Thing.Others.Count > 0 ? index.NameOf(named.Thing.Kind) + "s" : named.Thing.Name });
+                    list.RemoveAll(p => p.From >= named.From);
+                    read = read with { From = named.From, Thing = whole, Readings = [.. read.Readings.Select(r => r with { Thing = whole })] };
+                }
+
                 list.Add(new MeasurePhrase(read.From, read.To, read));
                 at = read.To;
                 continue;
             }
 
             var one = phraseReader.ReadOne(at, to);
+            if (one is ThingPhrase { Thing.Ids: [var id] } && index.Engine.Parts.TryGetValue(id, out var part) && part.Cylinder is { } cylinder)
+                resolver.Cylinder = cylinder;
             list.Add(one);
             at = one.To;
         }
@@ -167,8 +178,22 @@ internal sealed partial class Listener
     private void Add(Fact fact, IEnumerable<int> from)
     {
         var made = fact with { Spans = Spans(from) };
-        if (facts.All(f => f.Code != made.Code || f is Noted))
+        int same = facts.FindIndex(f => f.Code == made.Code && f is not Noted);
+        if (same < 0)
+        {
             facts.Add(made);
+            return;
+        }
+
+        // Said twice, or more of the same: one fact with all its words.
+        IReadOnlyList<TextSpan> spans = [.. facts[same].Spans.Concat(made.Spans).Distinct()];
+        facts[same] = (facts[same], made) switch
+        {
+            (Marked old, Marked more) when old.Mark != more.Mark => old with { Mark = $"{old.Mark}; {more.Mark}", Spans = spans },
+            (Damaged old, Damaged more) when old.Words != more.Words => old with { Words = $"{old.Words}; {more.Words}", Spans = spans },
+            (Seen old, Seen more) when old.Words != more.Words => old with { Words = $"{old.Words}; {more.Words}", Spans = spans },
+            var (old, _) => old with { Spans = spans },
+        };
     }
 
     /// <summary>Adds a fact about a thing, or the question which thing it is when the words leave several.</summary>

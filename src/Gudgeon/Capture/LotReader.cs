@@ -4,7 +4,7 @@ namespace Gudgeon.Capture;
 internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
 {
     private static readonly HashSet<string> Kinds =
-        ["long", "longer", "longest", "short", "shorter", "shortest", "little", "small", "smaller", "smallest", "big", "bigger", "odd", "new", "old", "domed", "flanged", "hex", "torx", "allen", "copper", "brass", "stainless", "plain", "shouldered", "identical", "same", "different", "single", "spare", "medium", "thick", "thin", "tiny", "fat", "dome", "flange", "headed", "fine", "coarse", "more", "extra", "stepped", "hollow", "sealing", "crush", "fibre", "ally", "aluminium", "steel", "black", "plated", "special"];
+        ["long", "longer", "longest", "short", "shorter", "shortest", "little", "small", "smaller", "smallest", "big", "bigger", "odd", "new", "old", "domed", "flanged", "hex", "copper", "brass", "stainless", "plain", "shouldered", "identical", "same", "different", "single", "spare", "medium", "thick", "thin", "tiny", "fat", "dome", "flange", "headed", "fine", "coarse", "more", "extra", "stepped", "hollow", "sealing", "crush", "fibre", "ally", "aluminium", "steel", "black", "plated", "special", "through", "locating", "hold", "pinch"];
 
     private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
 
@@ -17,9 +17,10 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         int? count = null;
         bool vague = false;
         string where = "";
-        while (Word(at) is "the" or "only" or "just" or "my" or "a" && NumberWords.At(tokens, at) is null)
-            at++;
-        if (NumberWords.At(tokens, at) is { } n && SizeReader.At(tokens, at, inchBook) is not { } sized)
+        bool single = false;
+        while (Word(at) is "the" or "only" or "just" or "my" or "a" or "an" && NumberWords.At(tokens, at) is null)
+            single |= Word(at++) is "a" or "an";
+        if (Flats(at) is null && NumberWords.At(tokens, at) is { } n && SizeReader.At(tokens, at, inchBook) is not { } sized)
         {
             if (n.Sort == NumSort.Vague)
                 vague = true;
@@ -52,6 +53,10 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
             at++;
         }
 
+        if (single && count is null && !vague && share.Length == 0)
+            count = Lexicon.Fasteners.Longest(tokens, at) is { Values.Count: > 0 } one && !tokens[one.To - 1].Plural ? 1 : null;
+        if (count is not null && Word(at) is "stage" or "stages" or "steps" or "turns" or "passes" or "times" or "goes")
+            return null;
         bool counted = count is not null || vague || share.Length > 0;
         var size = new ThreadSize();
         ThreadSize? second = null;
@@ -75,10 +80,22 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
                 end = at = read.To;
                 more = true;
             }
+            else if (size.IsEmpty && (counted || fastener.Length > 0) && NumberWords.At(tokens, at) is { Sort: NumSort.Fraction } bare && SizeReader.IsInchThread(bare.Value) && Word(bare.To) is not ("long" or "inch" or "turn" or "litre" or "pint" or "of" or "full"))
+            {
+                size = new ThreadSize { Inch = true, Diameter = bare.Value };
+                end = at = bare.To;
+                more = true;
+            }
             else if (fastener.Length == 0 && Lexicon.Fasteners.Longest(tokens, at) is { Values.Count: > 0 } found && !(ones && tokens[found.To - 1].Text == "clips"))
             {
                 fastener = found.Values[0];
                 end = at = found.To;
+                more = true;
+            }
+            else if (Compares(notes) && counted && PlaceThenSize(at) is { } placed)
+            {
+                size = placed.Size.Or(size);
+                end = at = placed.To;
                 more = true;
             }
             else if (Kinds.Contains(Word(at)) && !ones && (counted || size.IsEmpty is false || Ahead(at + 1)))
@@ -105,9 +122,10 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
             }
         }
 
+        bool compared = counted && count > 1 && notes.Any(n => n is "longer" or "shorter" or "long" or "short") && Word(at) is "at" or "on" or "in" or "for" or "m" or "";
         if (notes.Contains("long") && size.Length is not null && !ones)
             notes.Remove("long");
-        if (size.IsEmpty && fastener.Length == 0 && !ones && !(share is "others" or "rest") && where.Length == 0)
+        if (size.IsEmpty && fastener.Length == 0 && !ones && !compared && !(share is "others" or "rest") && where.Length == 0)
             return null;
         if (where.Length > 0 && end < at && Word(at) == "one")
             end = at + 1;
@@ -167,7 +185,18 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         }
     }
 
-    private bool SizeAfter(int at) => SizeReader.At(tokens, at, inchBook) is { Size.Diameter: not null };
+    private static bool Compares(List<string> notes) => notes.Any(n => n is "longer" or "shorter" or "long" or "short");
+
+    /// <summary>"two longer at the back M6 by 55": the place stands between.</summary>
+    private SizeRead? PlaceThenSize(int at)
+    {
+        if (Word(at) is not ("at" or "on" or "in"))
+            return null;
+        int to = Word(at + 1) == "the" ? at + 3 : at + 2;
+        return SizeReader.At(tokens, to, inchBook) is { Size.Diameter: not null } read ? read : null;
+    }
+
+    private bool SizeAfter(int at) => SizeReader.At(tokens, at, inchBook) is { Size.Diameter: not null } || (NumberWords.At(tokens, at) is { Sort: NumSort.Fraction } n && SizeReader.IsInchThread(n.Value));
 
     /// <summary>A fastener, a size or "ones" ends what starts here.</summary>
     private bool Ahead(int at)
@@ -186,6 +215,13 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
     /// <summary>"thirteen mil socket", "ten mil head", "13 AF": the head, never the thread.</summary>
     private (ThreadSize Size, int To)? Flats(int at)
     {
+        if (NumberWords.At(tokens, at) is { Sort: NumSort.Fraction } inch && inch.Value <= 2)
+        {
+            int tool = Word(inch.To) is "inch" ? inch.To + 1 : inch.To;
+            if (Word(tool) is "spanner" or "socket" or "wrench" or "af" or "hex" or "ring" or "key")
+                return (new ThreadSize { AcrossFlats = inch.Value, AcrossFlatsInch = true }, tool + 1);
+        }
+
         if (NumberWords.At(tokens, at) is not { IsCount: true } n || n.Value is < 5 or > 60)
             return null;
         int to = Units.At(tokens, n.To) is { Unit: "mil" or "mm" } unit ? unit.To : n.To;

@@ -22,6 +22,13 @@ internal sealed partial class MeasureReader
             to++;
         }
 
+        if (named && what.Most < 10 && Word(to + 1) == "point" && NumberWords.At(tokens, to + 1) is not null && NumberWords.At([tokens[to]], 0) is { IsCount: true } alone)
+        {
+            // "in bore one point four five": bore 1, and then the figure.
+            numbers.Add(alone.Int);
+            return to + 1;
+        }
+
         if (NumberWords.At(tokens, to) is not { IsCount: true } n || n.Int is < 1 or > 28 || Units.At(tokens, n.To, n) is not null)
             return at;
         if (Word(n.To) is "to" && NumberWords.At(tokens, n.To + 1) is { IsCount: true } last && last.Int > n.Int && last.Int <= 28)
@@ -35,6 +42,8 @@ internal sealed partial class MeasureReader
             return at;
         if (what.Series && !named && what.Name == "valve clearance" && !(n.To < end && tokens[n.To].Sort == TokenSort.Comma))
             return at;
+        if (!named && what.Name == "mass")
+            return at;
         if (!named && what.Name == "compression" && !(Word(n.To) is "is" or "'s" or "was" or ""))
             return at;
         if (!(named || FollowedByNumber(n.To, end)))
@@ -43,6 +52,15 @@ internal sealed partial class MeasureReader
             return at;
         numbers.Add(n.Int);
         return n.To;
+    }
+
+    /// <summary>"on main four", "of big end three" inside a reading.</summary>
+    private (string Kind, int Number, int To)? BearingNumber(int at)
+    {
+        var (found, to) = Characteristic.Book.Longest(tokens, at);
+        if (found.Count == 0 || found[0].Name is not ("main journal" or "big-end journal") || NumberWords.At(tokens, to) is not { IsCount: true } n || n.Int is < 1 or > 28)
+            return null;
+        return (found[0].Name == "main journal" ? "main-shell" : "rod-shell", n.Int, n.To);
     }
 
     private bool FollowedByNumber(int at, int end)
@@ -101,6 +119,10 @@ internal sealed partial class MeasureReader
             at++;
         if (what.Name is "bore" or "piston diameter" or "deck height" && Word(at) is "diameter" or "size" or "skirt" or "height")
             at++;
+        if (what is { Name: "valve clearance", Kind: "" } && Word(at) is "inlet" or "inlets" or "exhaust" or "exhausts" or "intake")
+            return (what with { Kind = Word(at).StartsWith('e') ? "valve-ex" : "valve-in" }, at + 1);
+        if (what.Name == "ring gap" && Word(at) is "top" or "second")
+            return (what with { Name = $"{Word(at)} ring gap" }, at + 1);
         if (what.Name == "clearance" && from > 0)
         {
             string before = Word(from - 1);
@@ -134,6 +156,8 @@ internal sealed partial class MeasureReader
             case "crank":
                 string what1 = what.Name switch { "main journal" => "main", "big-end journal" => "big end", _ => "" };
                 return new Thing(ThingSort.Part, "crank", [.. index.Parts("crank").Take(1).Select(p => p.Id)], "crank") { Where = Join(what1, place) };
+            case "" when CylinderBefore(from) is { } bore:
+                return ThingOf(what with { Kind = "bore" }, [bore], from);
             case "":
                 return null;
             case "ring-comp" when what.Name is "top ring gap" or "second ring gap":
@@ -144,6 +168,14 @@ internal sealed partial class MeasureReader
             default:
                 return index.Parts(what.Kind).Count > 0 ? One(what.Kind, numbers) : null;
         }
+    }
+
+    private int? CylinderBefore(int from)
+    {
+        int at = from - 1;
+        while (at > 0 && Word(at) is "'s" or "the")
+            at--;
+        return at > 0 && Word(at - 1) is "bore" or "cylinder" && NumberWords.At(tokens, at) is { IsCount: true } n ? n.Int : null;
     }
 
     private Thing One(string kind, List<int> numbers)
@@ -174,6 +206,7 @@ internal sealed partial class MeasureReader
             (unit, to) = read;
         if (Word(to) is "on" or "for" && Sized(at) is { } sized && Word(to + 1) is "the" && Characteristic.Book.Longest(tokens, to + 2).Values.Count > 0)
             return Sized(at, to, n, sized, unit);
+        string nounName = "";
         bool under = Word(to) is "under" or "undersize" or "undersized";
         bool over = Word(to) is "over" or "oversize" or "oversized";
         if (!(under || over) || (Word(to) is "over" or "under" && Word(to + 1) is "a" or "the" or "there" or "it" && Word(to + 2) is not ("mains" or "big" or "bores" or "main")))
@@ -182,11 +215,23 @@ internal sealed partial class MeasureReader
         if (Word(to) is "size")
             to++;
         var what = under ? Undersize : Oversize;
+        int start = at;
+        for (int k = Math.Max(0, at - 4); k < at; k++)
+        {
+            if (Characteristic.Book.Longest(tokens, k) is { Values.Count: > 0 } noun && noun.To <= at && Enumerable.Range(noun.To, at - noun.To).All(i => Word(i) is "are" or "is" or "'s" or "were" or "already" or "all" or "at"))
+            {
+                start = k;
+                what = what with { Kind = noun.Values[0].Kind };
+                nounName = noun.Values[0].Name;
+                break;
+            }
+        }
+
         if (unit.Length == 0)
             unit = n.Value >= 3 ? "thou" : n.Value < 0.1m && context.Unit == BookUnit.Inch ? "in" : "mm";
         var amount = UnitSettler.Settle(under ? -n.Value : n.Value, unit, Said(at, to), what, context, false)[0];
         int which = to;
-        string where = "";
+        string where = nounName switch { "main journal" => "mains", "big-end journal" => "big ends", _ => "" };
         while (Word(which) is "on" or "the" or "all" or "for")
             which++;
         if (Characteristic.Book.Longest(tokens, which) is { Values.Count: > 0 } of && which < end)
@@ -199,7 +244,9 @@ internal sealed partial class MeasureReader
         var thing = what.Kind == "crank" && index.Parts("crank").Count > 0
             ? new Thing(ThingSort.Part, "crank", [index.Parts("crank")[0].Id], "crank") { Where = where }
             : ThingOf(what, [], at);
-        return new MeasureRead(at, to, [new Measured(what.Name, thing, [amount], "", Said(at, to))], thing, null);
+        while (Word(to) is "already" or "now")
+            to++;
+        return new MeasureRead(start, to, [new Measured(what.Name, thing, [amount], "", Said(start, to))], thing, null);
     }
 
     /// <summary>"ten under on the mains, twenty on the big ends": the second leans on the first.</summary>
@@ -239,10 +286,15 @@ internal sealed partial class MeasureReader
         int start = at - 1;
         while (start > 0 && Word(start) is "'s" or "is" or "was")
             start--;
-        var (values, to) = index.Book.Longest(tokens, start);
-        var thing = values.Count > 0 && to <= at ? resolver.Resolve(values, new Selectors(), false, Word(start)) : null;
-        if (thing is null)
-            start = at;
+        Thing? thing = null;
+        int back = start;
+        for (int k = start; k >= 0 && k > start - 4 && !tokens[k].IsBreak; k--)
+        {
+            if (new ThingReader(tokens, index, resolver).At(k) is { } read && read.To == start + 1)
+                (thing, back) = (read.Thing, k);
+        }
+
+        start = thing is null ? at : back;
         var where = new List<string>();
         int last = Tail(unit.To, end, where);
         var ways = UnitSettler.Settle(n.Value, unit.Unit, Said(n.From, unit.To), Flat, context, false);
@@ -285,7 +337,7 @@ internal sealed partial class MeasureReader
             to++;
         }
 
-        if (NumberWords.At(tokens, to) is not { } n || Units.At(tokens, n.To, n) is not { Unit: "lbf ft" or "N m" } unit)
+        if (Figures.At(tokens, to, true, null) is not { } n || Units.At(tokens, n.To) is not { Unit: "lbf ft" or "N m" } unit)
             return null;
         int last = unit.To;
         if (Word(last) is "to")
@@ -305,7 +357,7 @@ internal sealed partial class MeasureReader
             }
         }
 
-        var measured = new Measured(LooseningTorque.Name, thing, [new Amount(n.Value, unit.Unit, Said(n.From, unit.To)) { Rough = rough }], "", Said(start, last));
+        var measured = new Measured(LooseningTorque.Name, thing, [new Amount(n.Value, unit.Unit, Said(to, unit.To)) { Rough = rough }], "", Said(start, last));
         return new MeasureRead(start, last, [measured], thing, null);
     }
 }

@@ -10,13 +10,15 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         ["top", "middle", "bottom", "upper", "lower", "across", "along", "thrust", "front", "rear", "cold", "hot", "wet", "dry", "inlet", "exhaust", "max", "min", "maximum", "minimum", "in", "out", "left", "right", "before", "after", "vertical", "horizontal", "first", "second", "third", "both", "each", "idle", "standard"];
 
     private static readonly HashSet<string> Links =
-        ["is", "'s", "are", "was", "were", "about", "at", "of", "the", "reads", "reading", "came", "comes", "measured", "measures", "from", "to", "a", "and", "then", "now", "on", "in", "good", "only", "still", "it", "for", "all", "way", "axis", "end", "round", "just", "nearly", "over", "under", "a", "got", "gave", "cranking", "with", "ways", "has", "have", "i", "make", "makes", "get", "gets"];
+        ["is", "'s", "are", "was", "were", "about", "at", "of", "the", "reads", "reading", "came", "comes", "measured", "measures", "from", "to", "a", "and", "then", "now", "on", "in", "good", "only", "still", "it", "for", "all", "way", "axis", "end", "round", "just", "nearly", "over", "under", "a", "got", "gave", "cranking", "with", "ways", "has", "have", "i", "make", "makes", "get", "gets", "before", "strip", "stripping", "checked", "dismantling", "plastic", "gauge", "feeler", "by", "now", "cylinder", "clocked", "new", "mike", "mikes", "miked", "measure"];
 
     private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
 
     /// <summary>A measured stretch that starts at the token, or null.</summary>
     public MeasureRead? At(int at, int end)
     {
+        if (Continued(at, end) is { } more)
+            return more;
         if (Resize(at, end) is { } resized)
             return resized;
         if (Out(at, end) is { } flat)
@@ -29,12 +31,28 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         return found.Count == 0 ? null : Read(at, to, end, found[0]);
     }
 
-    private MeasureRead? Read(int from, int to, int end, Characteristic what)
+    private Characteristic? previous;
+    private int previousTo = -1;
+    private string previousUnit = "";
+
+    /// <summary>"..., exhaust point four", "..., second forty five": the same characteristic of the next one.</summary>
+    private MeasureRead? Continued(int at, int end)
+    {
+        if (previous is not { } what || at - previousTo is < 0 or > 2 || (at > previousTo && !(tokens[previousTo].Sort == TokenSort.Comma || Word(previousTo) == "and")))
+            return null;
+        if (what.Name == "valve clearance" && Word(at) is "exhaust" or "exhausts" or "inlet" or "inlets" && FollowedByNumber(at + 1, end))
+            return Read(at, at + 1, end, what with { Kind = Word(at).StartsWith('e') ? "valve-ex" : "valve-in" }, true);
+        if (what.Name.EndsWith("ring gap", StringComparison.Ordinal) && Word(at) is "second" or "top" or "oil" && FollowedByNumber(at + 1, end))
+            return Read(at, at + 1, end, what with { Name = $"{Word(at)} ring gap", Kind = Word(at) == "oil" ? "ring-oil" : "ring-comp" }, true);
+        return null;
+    }
+
+    private MeasureRead? Read(int from, int to, int end, Characteristic what, bool more = false)
     {
         var where = new List<string>();
         var numbers = new List<int>();
         int at = to;
-        if (from >= 2 && Units.At(tokens, from - 1, NumberWords.At(tokens, from - 2)) is not null && NumberWords.At(tokens, from - 2) is not null)
+        if (!more && from >= 2 && Units.At(tokens, from - 1, NumberWords.At(tokens, from - 2)) is not null && NumberWords.At(tokens, from - 2) is not null)
             return null;
         (what, at) = Qualify(from, what, at, end);
         at = Index(at, end, what, numbers);
@@ -42,6 +60,9 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         var ambiguous = new List<IReadOnlyList<Amount>>();
         decimal? before = null;
         string pending = "";
+        string of = "";
+        Thing? owner = null;
+        string saidUnit = "";
         int last = at;
         bool whole = what.Quantity is Quantity.Pressure or Quantity.Mass or Quantity.Percent;
         while (at < end)
@@ -53,6 +74,39 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
                 if (!GoesOn(at + 1, end))
                     break;
                 at++;
+                continue;
+            }
+
+            // "one fifty five on all six": the same for every one.
+            if (values.Count > 0 && Word(at) is "on" or "all" && NumberWords.At(tokens, Word(at) == "on" && Word(at + 1) == "all" ? at + 2 : at + 1) is { IsCount: true } every && (Word(at) == "all" || Word(at + 1) == "all"))
+            {
+                last = at = every.To;
+                continue;
+            }
+
+            if (values.Count > 0 && Word(at) is "at" or "in" && Positions.Contains(Word(Word(at + 1) == "the" ? at + 2 : at + 1)) && NumberWords.At(tokens, Word(at + 1) == "the" ? at + 3 : at + 2) is null)
+            {
+                int position = Word(at + 1) == "the" ? at + 2 : at + 1;
+                values[^1] = values[^1] with { At = Join(values[^1].At, Word(position)) };
+                last = at = position + 1;
+                continue;
+            }
+
+            if (what.Name == "valve clearance" && values.Count > 0 && Word(at) is "exhaust" or "exhausts" or "inlet" or "inlets" && FollowedByNumber(at + 1, end))
+                break;
+            if (what.Name.EndsWith("ring gap", StringComparison.Ordinal) && values.Count > 0 && Word(at) is "second" or "top" or "oil" && FollowedByNumber(at + 1, end))
+                break;
+            if (values.Count == 0 && numbers.Count == 0 && BearingNumber(at) is { } bearing)
+            {
+                (of, numbers) = (bearing.Kind, [bearing.Number]);
+                at = bearing.To;
+                continue;
+            }
+
+            if (values.Count == 0 && owner is null && Word(at - 1) is "the" or "on" or "of" && index.Book.Longest(tokens, at).Values.Any(v => v.Rank < 2) && !Positions.Contains(Word(at)) && new ThingReader(tokens, index, resolver).At(at) is { } held && held.To < end)
+            {
+                owner = held.Thing;
+                at = held.To;
                 continue;
             }
 
@@ -76,13 +130,19 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             if (Figures.At(tokens, Sign(at), whole, before) is { } figure && NumberWords.At(tokens, Sign(at)) is not { Sort: NumSort.Ordinal })
             {
                 bool minus = Sign(at) > at && Word(at) is "minus";
-                if (Counts(figure.To))
+                if (Counts(figure.To) || Word(figure.To) is "oversize" or "undersize")
                     break;
                 int next = figure.To;
                 string unit = "";
                 if (Units.At(tokens, next, new Num(figure.Value, figure.Value == decimal.Truncate(figure.Value) ? NumSort.Whole : NumSort.Decimal, at, next)) is { } read)
                     (unit, next) = read;
                 string said = Said(at, next);
+                if (unit.Length > 0)
+                    saidUnit = unit;
+                else if (what.Quantity == Quantity.Length && saidUnit.Length == 0 && values.Count == 0 && from >= previousTo && from - previousTo <= 2 && previousTo > 0 && previousUnit is "thou" or "hundredth" && figure.Value >= 1)
+                    unit = previousUnit;
+                else if (what.Quantity == Quantity.Length && saidUnit is "thou" or "hundredth" or "tenth" or "um" && figure.Value >= 1)
+                    unit = saidUnit;
                 var ways = UnitSettler.Settle(minus ? -figure.Value : figure.Value, unit, said, what, context, Inches());
                 before = figure.Value;
                 values.Add(ways[0] with { At = pending });
@@ -129,16 +189,21 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             break;
         }
 
-        if (values.Count == 0 || !Plausible(values, what))
+        if (values.Count == 0 || !Plausible(values, what) || (what is { Quantity: Quantity.Length, Least: >= 10 } && values.All(v => v.UnitTaken && v.Value <= 28 && v.Value == decimal.Truncate(v.Value) && v.Said.Split(' ').Length == 1)))
             return null;
         Share(values, ambiguous, what);
         last = Tail(last, end, where);
-        var thing = ThingOf(what, numbers, from);
+        (previous, previousTo, previousUnit) = (what, last, saidUnit);
+        if (of.Length > 0 && what.Kind is "" or "crank")
+            what = what with { Kind = what.Name == "clearance" ? of : "crank", Name = what.Name };
+        var thing = owner ?? (of.Length > 0 && what.Kind == "crank" ? ThingOf(what with { Name = of == "rod-shell" ? "big-end journal" : "main journal" }, numbers, from) : ThingOf(what, numbers, from));
+        if (owner is { Others.Count: > 0 } vague)
+            thing = vague with { Others = [], Ids = [.. vague.Others.SelectMany(o => o.Ids).Concat(vague.Ids).Distinct()] };
         var measured = new Measured(what.Name, thing, values, string.Join(" ", where), Said(from, last));
         return new MeasureRead(from, last, Ways(measured, ambiguous), thing, what.Kind is "cylinder" or "bore" or "piston" or "ring-comp" && numbers.Count == 1 ? numbers[0] : null);
     }
 
-    private static string Join(string left, string right) => left.Length == 0 ? right : $"{left} {right}";
+    private static string Join(string left, string right) => left.Length == 0 ? right : right.Length == 0 ? left : $"{left} {right}";
 
     /// <summary>A row of values has one unit: a unit said once holds for those told without.</summary>
     private static void Share(List<Amount> values, List<IReadOnlyList<Amount>> ambiguous, Characteristic what)
@@ -229,6 +294,18 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
                 stop++;
             where.Add(Said(at, stop));
             return Tail(stop, end, where);
+        }
+
+        if (at == last && Word(at) is "at" or "on" && Word(at + 1) == "the")
+        {
+            int stop = at;
+            while (stop < end && !tokens[stop].IsBreak && Word(stop) is not ("and" or "but") && NumberWords.At(tokens, stop) is null && Lexicon.Faults.Longest(tokens, stop).Values.Count == 0)
+                stop++;
+            if (stop >= end || tokens[stop].IsBreak)
+            {
+                where.Add(Said(at, stop));
+                return stop;
+            }
         }
 
         return last;

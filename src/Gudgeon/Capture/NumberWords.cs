@@ -18,7 +18,15 @@ internal static class NumberWords
     private static readonly Dictionary<string, int> Order = Ordinals.Index().ToDictionary(o => o.Item, o => o.Index + 1);
     private static readonly Dictionary<string, int> Parts = new()
     {
-        ["half"] = 2, ["halves"] = 2, ["quarter"] = 4, ["quarters"] = 4, ["eighth"] = 8, ["eighths"] = 8, ["sixteenth"] = 16, ["sixteenths"] = 16, ["thirds"] = 3,
+        ["half"] = 2,
+        ["halves"] = 2,
+        ["quarter"] = 4,
+        ["quarters"] = 4,
+        ["eighth"] = 8,
+        ["eighths"] = 8,
+        ["sixteenth"] = 16,
+        ["sixteenths"] = 16,
+        ["thirds"] = 3,
     };
 
     private static readonly HashSet<string> PronounBefore =
@@ -103,7 +111,7 @@ internal static class NumberWords
 
         if (Order.TryGetValue(word, out int nth))
             return new Num(nth, NumSort.Ordinal, at, at + 1);
-        if (word == "one" && IsPronoun(tokens, at))
+        if (word == "one" && (IsPronoun(tokens, at) || next is "side" or "way" or "end" or "edge" or "go" or "piece" or "time" or "day"))
             return null;
         return Group(tokens, at);
     }
@@ -161,7 +169,8 @@ internal static class NumberWords
     {
         if (Part(tokens, value, to) is { } part)
             return new Num(part.Value, NumSort.Fraction, from, part.To);
-        if (to < tokens.Count && tokens[to].Sort == TokenSort.Number && Fraction(tokens[to].Text) is { } plain && plain < 1)
+        bool figures = tokens[from].Sort == TokenSort.Number;
+        if (figures && to < tokens.Count && tokens[to].Sort == TokenSort.Number && Fraction(tokens[to].Text) is { } plain && plain < 1 && !(to + 1 < tokens.Count && tokens[to + 1].Text == "-"))
             return new Num(value + plain, NumSort.Fraction, from, to + 1);
         if (to + 1 < tokens.Count && tokens[to].Text == "-" && tokens[to + 1].Sort == TokenSort.Number && Fraction(tokens[to + 1].Text) is { } dashed && dashed < 1)
             return new Num(value + dashed, NumSort.Fraction, from, to + 2);
@@ -184,7 +193,9 @@ internal static class NumberWords
     {
         if (over is < 1 or > 63)
             return null;
-        if (Parts.TryGetValue(Word(tokens, at), out int under) && over < under)
+        // "two quarter twenty": two bolts, not a half.
+        bool several = over > 1 && Word(tokens, at) is "half" or "quarter" && (over != 3 || Word(tokens, at) == "half" || At(tokens, at + 1) is { Sort: NumSort.Whole, Value: 20 or 28 or 26 });
+        if (!several && Parts.TryGetValue(Word(tokens, at), out int under) && over < under)
             return (over / under, at + 1);
         if (Word(tokens, at) == "thirty" && Word(tokens, at + 1) is "seconds" or "second" or "secondths" && over < 32)
             return (over / 32, at + 2);

@@ -21,6 +21,9 @@ internal sealed class PartIndex
             Of(lines, line.Kind == "own" ? line.Id : line.Kind).Add(line);
         foreach (var term in Vocabulary.Words.Where(w => w.Sort == WordSort.Part))
         {
+            // A timing belt is no word for a timing chain: of a kind with variants only this engine's own is meant.
+            if (term.Kind is "timing-loop" or "chain-guide" && Vocabulary.Of(term.Kind) is { Count: > 1 } variants && parts.TryGetValue(term.Kind, out var own) && !own.Any(p => p.Name.Contains(term.British, StringComparison.OrdinalIgnoreCase)) && variants.Any(v => own.Any(p => p.Name.Contains(v.British, StringComparison.OrdinalIgnoreCase))))
+                continue;
             names.TryAdd(term.Kind, term.British);
             Book.Add(term.British, new PartWord(term.Kind, false, null, 0));
             foreach (string word in term.AlsoSaid.Append(term.American).Where(w => !MoreWords.TooPlain.Contains(w)))
@@ -35,6 +38,9 @@ internal sealed class PartIndex
                 Book.Add(word, new PartWord(kind, false, null, 1));
         }
 
+        // A belt alone is the timing belt where there is one.
+        if (!(parts.TryGetValue("timing-loop", out var loops) && loops.Any(l => l.Name.Contains("belt", StringComparison.OrdinalIgnoreCase))))
+            Book.Add("belt", new PartWord("aux-belt", false, null, 1));
         foreach (var (kind, words) in MoreWords.Lines)
         {
             foreach (string word in words.Split('|'))

@@ -24,7 +24,11 @@ internal enum Act
 /// <param name="To">One past the last token.</param>
 internal abstract record Phrase(int From, int To);
 
-internal sealed record ThingPhrase(int From, int To, Thing Thing, bool Plural, bool All) : Phrase(From, To);
+internal sealed record ThingPhrase(int From, int To, Thing Thing, bool Plural, bool All) : Phrase(From, To)
+{
+    /// <summary>"four thermostat bolts": how many, when fasteners are named after their part.</summary>
+    public int? Told { get; init; }
+}
 
 /// <summary>Fasteners with what was told of them. <paramref name="Share"/>: others, rest, all, both, or empty.</summary>
 internal sealed record LotPhrase(int From, int To, Lot Lot, string Share, ThreadSize? Other = null) : Phrase(From, To);

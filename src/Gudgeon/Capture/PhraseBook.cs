@@ -7,7 +7,7 @@ internal sealed class PhraseBook<T>
 
     public void Add(string phrase, T value)
     {
-        string[] stems = [.. Tokeniser.Cut(phrase).Where(t => t.Sort is TokenSort.Word or TokenSort.Number).Select(t => t.Stem)];
+        string[] stems = [.. phrase.Split(' ').SelectMany<string, string>(w => w.StartsWith('\'') ? [w] : [.. Tokeniser.Cut(w).Where(t => t.Sort is TokenSort.Word or TokenSort.Number).Select(t => t.Stem)])];
         if (stems.Length == 0)
             return;
         if (!byFirst.TryGetValue(stems[0], out var list))

@@ -21,6 +21,9 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
             return new TagPhrase(at, tag.To, tag.Tag);
         if (dues.At(at) is { } due)
             return new DuePhrase(at, due.To, due.Due);
+        // "back on the shelf" is a place; "back on" alone is a deed.
+        if (Word(at) is "back" && places.At(at + 1) is { Place.Sort: PlaceSort.Container } shelved)
+            return new PlacePhrase(at, shelved.To, shelved.Place);
         if (places.At(at) is { } place)
             return new PlacePhrase(at, place.To, place.Place);
         if (Place(at) is { } where)
@@ -45,6 +48,15 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         var (faults, faultTo) = Lexicon.Faults.Longest(tokens, at);
         var (acts, actTo) = Lexicon.Acts.Longest(tokens, at);
         var (details, detailTo) = Lexicon.Details.Longest(tokens, at);
+        // "white paint" and "split the case" are no faults.
+        if (faults.Count > 0 && (Word(faultTo) is "paint" or "tape" or "tag" or "spirit" || (Word(at) == "split" && Word(at + 1) is "the" or "it" or "at" or "from" or "into")))
+            faults.Clear();
+        if (Word(at) is "get" or "need" or "needs" or "want" or "wants" && NumberWords.At(tokens, at + 1) is { IsCount: true } wanted && Word(wanted.To) is "new" or "more" or "of")
+            return new ActPhrase(at, at + 1, Act.Buy, Word(at));
+        if (Word(at) == "order" && (at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "then" or "must"))
+            return new ActPhrase(at, at + 1, Act.Buy, "order");
+        if (acts.Count > 0 && Word(at) is "'s" or "has" && Lexicon.Faults.Longest(tokens, at + 1) is { Values.Count: > 0 } later && later.To > actTo)
+            acts.Clear();
         if (faults.Count > 0 && faultTo >= actTo && faultTo >= detailTo)
             return new FaultPhrase(at, faultTo, faults[0].Fault, faults[0].Damage);
         if (acts.Count > 0 && actTo >= detailTo)
@@ -55,9 +67,9 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
     private AmountPhrase? Amount(int at)
     {
         int from = at;
-        bool rough = Word(at) is "about" or "around" or "roughly" or "nearly" or "say" or "approx" or "maybe" or "over" or "under" or "almost";
+        bool rough = Word(at) is "about" or "around" or "roughly" or "nearly" or "say" or "approx" or "maybe" or "over" or "under" or "almost" || (Word(at) == "just" && Word(at + 1) is "under" or "over");
         if (rough)
-            at++;
+            at += Word(at) == "just" ? 2 : 1;
         if (Word(at) is "a" && Word(at + 1) is "good")
         {
             rough = true;
@@ -66,7 +78,7 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
 
         if (Word(at) is "half" && Word(at + 1) is "a" && Units.At(tokens, at + 2) is { Unit: "l" or "pint" or "gallon" } half)
             return new AmountPhrase(from, half.To, new Amount(0.5m, half.Unit, "half a") { Rough = rough });
-        if (Figures.At(tokens, at, true, null) is { } bare && Word(bare.To) is "long" or "bore" or "wide" or "thick" or "deep" && NumberWords.At(tokens, at) is { Sort: NumSort.Whole or NumSort.Decimal } && bare.Value >= 10)
+        if (Figures.At(tokens, at, true, null) is { } bare && Word(bare.To) is "long" or "bore" or "wide" or "thick" or "deep" && NumberWords.At(tokens, at) is { Sort: NumSort.Whole or NumSort.Decimal } && (bare.Value >= 10 || bare.Value != decimal.Truncate(bare.Value)))
             return new AmountPhrase(from, bare.To, new Amount(bare.Value, "mm", string.Join(" ", Enumerable.Range(at, bare.To - at).Select(i => tokens[i].Text))) { Rough = rough });
         if (NumberWords.At(tokens, at) is not { } n || n.Sort is NumSort.Ordinal or NumSort.Vague || Units.At(tokens, n.To, n) is not { } unit)
             return null;
@@ -125,5 +137,5 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
     }
 
     private bool Ends(int at) =>
-        at >= tokens.Count || tokens[at].IsBreak || Word(at) is "and" or "is" or "looking" or "seen" or "as" or "but" or "the" or "has" or "viewed" or "one" or "was" or "'s" or "are" or "with" or "goes" or "i" or "corner" or "in" or "all";
+        at >= tokens.Count || tokens[at].IsBreak || Lexicon.Containers.Longest(tokens, at).Values.Count > 0 || Word(at) is "and" or "is" or "looking" or "seen" or "as" or "but" or "the" or "has" or "viewed" or "one" or "was" or "'s" or "are" or "with" or "goes" or "i" or "corner" or "hole" or "position" or "in" or "all";
 }

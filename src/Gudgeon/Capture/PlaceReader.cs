@@ -27,6 +27,7 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
     {
         ("finger" or "fingers" or "hand", "tight") => ($"{Word(at)} tight", at + 2),
         ("loose" or "loosely", _) => ("loose", at + 1),
+        ("by", "hand") => ("by hand", at + 2),
         ("nipped", "up") => ("nipped up", at + 2),
         ("in", "order") => ("in order", at + 2),
         ("with", "arrows") when Word(at + 2) == "forward" => ("arrows forward", at + 3),
@@ -57,7 +58,22 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         if (Word(after) is "place" && (back || Word(at) == "left"))
             return Finish(after + 1);
         if ((back || Word(at) == "left") && index.Book.Longest(tokens, after) is { Values.Count: > 0 } part && (back || Manner(part.To) is not null || Lots(at)))
-            return Lexicon.Containers.Longest(tokens, after).Values.Count > 0 && Manner(part.To) is null ? null : Finish(part.To);
+        {
+            if (Lexicon.Containers.Longest(tokens, after).Values.Count > 0 && Manner(part.To) is null)
+                return null;
+            var own = Finish(part.To);
+            return (own.Place with { PartAt = after }, own.To);
+        }
+
+        // "left in the bracket finger tight": whatever it is they stay in.
+        for (int k = after; (back || Word(at) == "left") && after > to + 1 && k < after + 3 && Word(k).Length > 0; k++)
+        {
+            if (Manner(k + 1) is not null)
+                return Finish(k + 1);
+        }
+
+        if (back && Word(to) == "in" && Word(after) == "by" && Word(after + 1) == "hand")
+            return Finish(after);
         return back && Manner(to + 1) is not null ? Finish(to + 1) : null;
     }
 
@@ -111,6 +127,9 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
 
         if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal } shelf && Lexicon.Containers.Longest(tokens, shelf.To) is { Values.Count: > 0 } counted && prep.Length > 0)
             return (new Place(PlaceSort.Container, $"{counted.Values[0]} {shelf.Int}"), counted.To);
+        bool alone = at == 0 || tokens[at - 1].IsBreak;
+        if (alone && prep.Length == 0 && Named(to, true) is { } lone && (lone.To >= tokens.Count || tokens[lone.To].IsBreak) && lone.Label.Contains(' ', StringComparison.Ordinal))
+            return Placed(lone, prep);
         return Named(to, prep.Length > 0) is { } named && (prep != "to" || determined || HasId(named.Label)) && !(prep is "from")
             ? Placed(named, prep)
             : null;
@@ -157,7 +176,7 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         string? id = null;
         if (Word(end) is "number" or "no" && NumberWords.At(tokens, end + 1) is { IsCount: true } numbered)
             (id, end) = (numbered.Int.ToString(CultureInfo.InvariantCulture), numbered.To);
-        else if (NumberWords.At(tokens, end) is { IsCount: true } n && !IsLot(n))
+        else if (NumberWords.At(tokens, end) is { IsCount: true } n && !IsLot(n) && Word(n.To) is not ("to" or "through"))
             (id, end) = (n.Int.ToString(CultureInfo.InvariantCulture), n.To);
         else if (Word(end) is "marked" or "labelled" or "labeled" or "called" or "saying" or "tagged" && Quoted(end + 1) is { } quoted)
             (id, end) = ($"“{quoted.Label}”", quoted.To);
@@ -170,7 +189,9 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         if (end < tokens.Count && id is not null && NumberWords.At(tokens, end) is null && Word(end).Length == 1 && tokens[end].Glued)
             (id, end) = (id + Word(end).ToUpperInvariant(), end + 1);
         // "ice cream tub" stays what the person calls it, and will look for.
-        string spoken = string.Join(" ", Enumerable.Range(to, said - to).Select(i => tokens[i].Stem));
+        string spoken = name == "bag" && said - to == 1 ? name : string.Join(" ", Enumerable.Range(to, said - to).Select(i => tokens[i].Stem));
+        if (id is not null && before.Any(b => b is "top" or "bottom" or "left" or "right" or "middle" or "front" or "back"))
+            return null;
         string label = string.Join(" ", before.Append(spoken));
         return (id is null ? label : $"{label} {id}", end);
     }
@@ -197,6 +218,12 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
             to++;
         if (Colours.Contains(Word(to)) && Word(to + 1) is "tag" or "tags" or "label" or "tape" or "tie" or "flag" or "sticker" or "ziptie" or "cable" or "zip")
             colour = Word(to++);
+        if (colour.Length == 0 && Word(to) is "cable" or "zip" && Word(to + 1) == "tie" && Colours.Contains(Word(to + 2)))
+        {
+            colour = Word(to + 2);
+            to++;
+        }
+
         if (Word(to) is not ("tag" or "tags" or "label" or "tagged" or "labelled" or "labeled" or "tape" or "flag" or "sticker" or "tie" or "cable" or "zip" or "ziptie" or "marked") || (colour.Length == 0 && Word(to) is "tape" or "tie" or "cable" or "flag" or "zip" or "ziptie"))
             return null;
         bool verb = Word(to) is "tagged" or "labelled" or "labeled" or "marked";
@@ -206,7 +233,7 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
             to++;
         while (verb && Word(to) is "as" or "it" or "them" or "with" or "a" or "both" or "ends" or "number" or "all")
             to++;
-        if (colour.Length == 0 && Colours.Contains(Word(to)))
+        if (Colours.Contains(Word(to)) && (colour.Length == 0 || colour == Word(to)))
             colour = Word(to++);
         if (Word(to) is "tag" or "label" or "tape" or "tie")
             to++;
@@ -214,7 +241,11 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
             to++;
         string id = "";
         if (NumberWords.At(tokens, to) is { IsCount: true } n && !IsLot(n))
+        {
             (id, to) = (n.Int.ToString(CultureInfo.InvariantCulture), n.To);
+            if (Word(to) is "to" && NumberWords.At(tokens, to + 1) is { IsCount: true } last && last.Int > n.Int)
+                (id, to) = ($"{id} to {last.Int.ToString(CultureInfo.InvariantCulture)}", last.To);
+        }
         else if (Word(to).Length == 1 && Word(to) is not ("a" or "i" or "s"))
             (id, to) = (Word(to).ToUpperInvariant(), to + 1);
         else if (Word(to) == "a" && (to + 1 >= tokens.Count || tokens[to + 1].IsBreak))

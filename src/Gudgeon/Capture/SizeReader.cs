@@ -9,21 +9,55 @@ internal static class SizeReader
     // Preferred threads and pitches of ISO 261 (1998), from memory; spark plug and drain plug pitches included.
     private static readonly Dictionary<int, decimal[]> Pitches = new()
     {
-        [3] = [0.5m], [4] = [0.7m], [5] = [0.8m, 0.5m], [6] = [1m, 0.75m], [7] = [1m, 0.75m], [8] = [1.25m, 1m, 0.75m], [9] = [1.25m, 1m], [10] = [1.5m, 1.25m, 1m, 0.75m],
-        [11] = [1.5m, 1m], [12] = [1.75m, 1.5m, 1.25m, 1m], [14] = [2m, 1.5m, 1.25m, 1m], [16] = [2m, 1.5m, 1m], [18] = [2.5m, 2m, 1.5m, 1m], [20] = [2.5m, 2m, 1.5m, 1m],
-        [22] = [2.5m, 2m, 1.5m, 1m], [24] = [3m, 2m, 1.5m, 1m], [26] = [1.5m], [27] = [3m, 2m, 1.5m], [30] = [3.5m, 3m, 2m, 1.5m],
+        [3] = [0.5m],
+        [4] = [0.7m],
+        [5] = [0.8m, 0.5m],
+        [6] = [1m, 0.75m],
+        [7] = [1m, 0.75m],
+        [8] = [1.25m, 1m, 0.75m],
+        [9] = [1.25m, 1m],
+        [10] = [1.5m, 1.25m, 1m, 0.75m],
+        [11] = [1.5m, 1m],
+        [12] = [1.75m, 1.5m, 1.25m, 1m],
+        [14] = [2m, 1.5m, 1.25m, 1m],
+        [16] = [2m, 1.5m, 1m],
+        [18] = [2.5m, 2m, 1.5m, 1m],
+        [20] = [2.5m, 2m, 1.5m, 1m],
+        [22] = [2.5m, 2m, 1.5m, 1m],
+        [24] = [3m, 2m, 1.5m, 1m],
+        [26] = [1.5m],
+        [27] = [3m, 2m, 1.5m],
+        [30] = [3.5m, 3m, 2m, 1.5m],
     };
 
     // Threads per inch of the unified coarse, fine and extra-fine series (ASME B1.1) and of British Whitworth, fine and cycle threads, from memory.
     private static readonly Dictionary<int, int[]> PerInch = new()
     {
-        [12] = [24, 32, 40], [16] = [20, 28, 26, 32, 40], [20] = [18, 24, 22, 26, 32], [24] = [16, 24, 20, 26, 32], [28] = [14, 20, 18, 28, 26], [32] = [13, 20, 12, 16, 28, 26],
-        [36] = [12, 18, 16], [40] = [11, 18, 14], [48] = [10, 16, 12], [56] = [9, 14], [64] = [8, 12, 14],
+        [12] = [24, 32, 40],
+        [16] = [20, 28, 26, 32, 40],
+        [20] = [18, 24, 22, 26, 32],
+        [24] = [16, 24, 20, 26, 32],
+        [28] = [14, 20, 18, 28, 26],
+        [32] = [13, 20, 12, 16, 28, 26],
+        [36] = [12, 18, 16],
+        [40] = [11, 18, 14],
+        [48] = [10, 16, 12],
+        [56] = [9, 14],
+        [64] = [8, 12, 14],
     };
 
     private static readonly Dictionary<string, string> Series = new()
     {
-        ["unf"] = "UNF", ["unc"] = "UNC", ["unef"] = "UNEF", ["bsf"] = "BSF", ["bsw"] = "BSW", ["whitworth"] = "BSW", ["whit"] = "BSW", ["bsp"] = "BSP", ["npt"] = "NPT", ["cycle"] = "BSC",
+        ["unf"] = "UNF",
+        ["unc"] = "UNC",
+        ["unef"] = "UNEF",
+        ["bsf"] = "BSF",
+        ["bsw"] = "BSW",
+        ["whitworth"] = "BSW",
+        ["whit"] = "BSW",
+        ["bsp"] = "BSP",
+        ["npt"] = "NPT",
+        ["cycle"] = "BSC",
     };
 
     public static SizeRead? At(IReadOnlyList<Token> tokens, int at, bool inchBook) =>
@@ -32,6 +66,8 @@ internal static class SizeReader
     private static string Word(IReadOnlyList<Token> tokens, int at) => at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
 
     public static bool IsMetricThread(decimal value) => value == decimal.Truncate(value) && Pitches.ContainsKey((int)value);
+
+    public static bool IsInchThread(decimal inches) => Sixteenths(inches) is { } key && PerInch.ContainsKey(key);
 
     private static SizeRead? Metric(IReadOnlyList<Token> tokens, int at, bool inchBook)
     {
@@ -124,7 +160,7 @@ internal static class SizeReader
         if (to < tokens.Count && tokens[to].Text == "-")
             to++;
         bool thread = false;
-        if (NumberWords.At(tokens, to) is { Sort: NumSort.Whole } per && Sixteenths(dia.Value) is { } key && PerInch.TryGetValue(key, out int[]? known) && known.Contains(per.Int) && Word(tokens, per.To) is not ("by" or "bolt" or "bolts" or "m"))
+        if (NumberWords.At(tokens, to) is { Sort: NumSort.Whole } per && Sixteenths(dia.Value) is { } key && PerInch.TryGetValue(key, out int[]? known) && known.Contains(per.Int) && Word(tokens, per.To) is not ("bolt" or "bolts" or "m"))
         {
             size = size with { ThreadsPerInch = per.Int };
             to = per.To;
@@ -150,6 +186,8 @@ internal static class SizeReader
         else if (Word(tokens, to) is "af" || (Word(tokens, to) == "across" && Word(tokens, to + 1) == "flats"))
             return new SizeRead(new ThreadSize { AcrossFlats = dia.Value, AcrossFlatsInch = true }, at, Word(tokens, to) == "af" ? to + 1 : to + 2);
 
+        if (Word(tokens, to) is "inch" && Word(tokens, to + 1) is "by" or "x")
+            to++;
         if (Word(tokens, to) is "by" or "x" && (InchLength(tokens, to + 1) ?? InchNumber(tokens, to + 1)) is { } length)
         {
             size = size with { Length = length.Size.Length, LengthInch = true };

@@ -20,8 +20,7 @@ public static class Telling
         var (said, requests) = book.Read(bench =>
         {
             var heard = Ear.Hear(text, bench.Engine, Context(book, bench, sending.At));
-            var all = Hearing.ToRequests(heard, bench, sending.At.Offset);
-            return (new Said(text, string.Join(" | ", heard.UnusedWords)), all.Where(r => r is not Tell { Entries: [Said] }).ToArray());
+            return (Hearing.SaidOf(heard), Hearing.ToRequests(heard, bench, sending.At.Offset));
         });
         return book.Submit(sending, said, requests);
     }
@@ -32,14 +31,15 @@ public static class Telling
         var context = new EarContext
         {
             Now = now,
+            Unit = bench.Units == Gudgeon.Sums.Quantities.BookUnits.Inch ? BookUnit.Inch : BookUnit.Metric,
             Off = bench.Engine.Parts.Keys.Where(p => !bench.Part(p).IsOn).ToHashSet(),
             LastThing = Last(bench, e => e.About().FirstOrDefault(bench.Engine.Parts.ContainsKey) ?? PartOfJoint(bench, e)),
             LastJoint = Last(bench, e => PartOfJoint(bench, e)),
         };
 
-        // "Same again" means the last line that was said, so that line is heard once more as it was then.
+        // "Same again" means the last line that was said, so that line is heard once more as if nothing were off yet.
         return bench.Told.LastOrDefault(r => r.Entry is Said)?.Entry is Said last
-            ? context with { Last = Ear.Hear(last.Text, bench.Engine, context).Facts }
+            ? context with { Last = Ear.Hear(last.Text, bench.Engine, context with { Off = new HashSet<string>() }).Facts }
             : context;
     }
 

@@ -117,6 +117,9 @@ public sealed record Place(PlaceSort Sort, string Label)
     /// <summary>in order, front to back, finger tight.</summary>
     public string Manner { get; init; } = "";
 
+    /// <summary>Token of the part whose holes are meant, or -1.</summary>
+    internal int PartAt { get; init; } = -1;
+
     public string Code => Label;
     public string Text => Manner.Length > 0 ? $"{Label}, {Manner}" : Label;
 }

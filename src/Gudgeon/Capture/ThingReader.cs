@@ -1,13 +1,21 @@
 namespace Gudgeon.Capture;
 
 /// <summary>Reads a part with the words that say which: "number three exhaust", "left head", "plugs, all six", "rod caps one to four".</summary>
-internal sealed class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, ThingResolver resolver)
+internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, ThingResolver resolver)
 {
     private static readonly HashSet<string> GasKinds = ["follower", "cam", "shim", "finger", "rocker", "spring", "guide", "seat", "stem-seal", "collet", "retainer", "pushrod", "phaser", "cam-cap", "cam-sprocket", "pivot", "cam-seal", "spring-seat"];
 
     private static readonly HashSet<string> Level = ["upper", "lower", "front", "rear", "top", "bottom", "middle", "centre", "center", "inner", "outer", "back", "side"];
 
     private static readonly HashSet<string> Loose = ["the", "my", "its", "their", "that", "this", "these", "those", "old", "new", "whole", "complete", "both", "a", "an", "poor", "bloody", "damn", "stupid", "original", "missing", "same", "big", "little", "long", "short", "dirty", "other", "actual"];
+
+    private static readonly HashSet<string> CapKinds = ["rod", "rod-cap", "rod-shell", "main-cap", "main-shell", "crank", "cam", "cam-cap", "piston", "sump", "bedplate"];
+
+    /// <summary>The kind read last: a cap after a distributor is the distributor's.</summary>
+    private string lastKind = "";
+
+    /// <summary>Whether a "one" before the part was said as its number.</summary>
+    private bool oneNamed;
 
     /// <summary>"inlet buckets and shims": what was said of the first holds for the second.</summary>
     private string gas = "";
@@ -19,9 +27,14 @@ internal sealed class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, 
 
     public ThingPhrase? At(int from)
     {
+        if (Bore(from) is { } bore)
+            return bore;
+        if (TheOne(from) is { } pronoun)
+            return pronoun;
         var selectors = new Selectors();
         if (Word(from - 1) == "and" && gasTo == from - 1)
             selectors.Gas = gas;
+        bool lobe = false;
         int at = Before(from, selectors, out bool other, out bool counted);
         if (at < 0)
             return null;
@@ -30,6 +43,25 @@ internal sealed class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, 
             return null;
         if (values.All(v => v.Rank == 2) && MoreWords.PlainMisheard.Contains(Word(end - 1)) && !Misheard(from, at, end))
             return null;
+        if (end == at + 1 && ((Word(at) is "finger" or "fingers" && Word(end) == "tight") || (Word(at) == "cap" && (Word(at - 1) == "to" || (lastKind.Length > 0 && !CapKinds.Contains(lastKind))))))
+            return null;
+        if (end - at > 1 && Word(at) is "upper" or "lower" && index.Parts(values[0].Kind).Count > 1)
+            selectors.Where.Add(Word(at));
+        if (end == at + 1 && Word(at) is "cap" or "caps" && Word(end) == "on" && Word(end + 1) is "both" or "it" or "them" or "the" && Word(end + 1) != "the" | Word(end + 2) is "ends" or "end")
+            return null;
+        if (end == at + 1 && Word(at) is "inlet" or "exhaust" or "intake" && ((Word(end) == "and" && Word(end + 1) is "exhaust" or "inlet" && Longest(end + 1).To == end + 2) || (Word(at - 1) == "and" && Word(at - 2) is "inlet" or "exhaust" or "intake")))
+            return null;
+        if (end == at + 1 && Word(at) is "inlet" or "exhaust" or "intake" && Word(end) is "lobe" or "lobes" && index.Parts("cam").Count > 0)
+        {
+            selectors.Gas = Word(at) == "exhaust" ? "ex" : "in";
+            values = [new PartWord("cam", false, null, 0)];
+            lobe = counted && selectors.Numbers is [1] && !oneNamed;
+            if (lobe)
+                selectors.Numbers.Clear();
+        }
+
+        if (end - at > 1 && Word(at) is "inlet" or "exhaust" or "intake" && values.Any(v => GasKinds.Contains(v.Kind)))
+            selectors.Gas = Word(at) == "exhaust" ? "ex" : "in";
         bool plural = tokens[end - 1].Plural || tokens[end - 1].Text is "halves" or "both";
         if (selectors.Numbers.Count > 0 && plural && counted)
         {
@@ -38,11 +70,23 @@ internal sealed class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, 
             selectors.Numbers.Clear();
         }
 
+        int? told = null;
+
         if (other && selectors.Side.Length == 0)
             selectors.Side = "other";
         int partEnd = end;
         end = Tail(end);
+        plural |= end > partEnd && tokens[end - 1].Plural;
         string fastener = Fastener(ref end, out bool boltsPlural);
+        if (counted && fastener.Length > 0 && (selectors.Numbers is [_] || selectors.AllOf is not null))
+        {
+            // "four thermostat bolts", "one case nut": the bolts are counted, not the thermostats.
+            told = selectors.AllOf ?? selectors.Numbers[0];
+            selectors.Numbers.Clear();
+            selectors.AllOf = null;
+        }
+        else if (counted && selectors.Numbers is [1] && Word(partEnd) != "'s" && !oneNamed)
+            selectors.Numbers.Clear();
         string detail = fastener.Length == 0 ? Detail(ref end) : "";
         int count = index.Parts(values[0].Kind).Count;
         end = After(from, end, selectors, values, ref plural, fastener.Length > 0, count, boltsPlural);
@@ -56,9 +100,20 @@ internal sealed class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, 
             selectors.Numbers.Clear();
         }
 
+        // "number six intake" among pushrods is a pushrod.
+        if (Word(partEnd - 1) is "intake" or "inlet" or "exhaust" && partEnd - at == 1 && GasKinds.Contains(lastKind) && selectors.Numbers.Count > 0)
+        {
+            selectors.Gas = Word(partEnd - 1) == "exhaust" ? "ex" : "in";
+            values = [new PartWord(lastKind, false, null, 0)];
+        }
+
         values = Narrow(values, selectors, fastener, partEnd);
         if (values.Count == 0)
             return null;
+        if (values.Any(v => v.Kind is "main-shell" or "rod-shell") && selectors.Numbers.Count > 0 && Stem(partEnd - 1) is "bearing" or "end" or "main")
+            plural = true;
+        if (values.Count > 1 && Stem(partEnd - 1) == "shell" && lastKind is "rod-cap" or "rod" or "main-cap" or "bedplate")
+            values = [.. values.Where(v => v.Kind == (lastKind is "rod-cap" or "rod" ? "rod-shell" : "main-shell"))];
         bool whole = selectors.All || plural;
         var thing = resolver.Resolve(values, selectors, whole || fastener.Length > 0 || selectors.AllOf > 1, said);
         if (selectors.AllOf is { } n && thing.Ids.Count > 0 && n != thing.Ids.Count && thing.Others.Count == 0)
@@ -67,7 +122,50 @@ internal sealed class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, 
             thing = Joint(thing, fastener);
         if (detail.Length > 0)
             thing = thing with { Detail = detail, Others = [.. thing.Others.Select(o => o with { Detail = detail })] };
-        return new ThingPhrase(from, end, thing, plural || boltsPlural, selectors.All);
+        // "one exhaust lobe": one of them, or cylinder one's.
+        if (lobe && thing.Others.Count == 0)
+            thing = thing with { Others = [thing with { Detail = $"{detail} of cylinder 1" }] };
+        lastKind = thing.Kind;
+        return new ThingPhrase(from, end, thing, plural || boltsPlural, selectors.All) { Told = told };
+    }
+
+    /// <summary>"the one on the far bank": of the kind spoken of last.</summary>
+    private ThingPhrase? TheOne(int from)
+    {
+        string kind = lastKind.Length > 0 ? lastKind : resolver.LastKind;
+        if (Word(from) is not "the" || Word(from + 1) is not ("one" or "ones") || Word(from + 2) is not ("on" or "at" or "in") || index.Parts(kind).Count < 2)
+            return null;
+        var selectors = new Selectors();
+        bool plural = Word(from + 1) == "ones";
+        List<PartWord> values = [new PartWord(kind, false, null, 0)];
+        int end = After(from, from + 2, selectors, values, ref plural, false, index.Parts(kind).Count, false);
+        return selectors.Side.Length + selectors.Numbers.Count > 0 ? new ThingPhrase(from, end, resolver.Resolve(values, selectors, plural, "one"), plural, false) : null;
+    }
+
+    /// <summary>"bore five is oval", "cylinder two wall": the bore, wherever this engine has it.</summary>
+    private ThingPhrase? Bore(int from)
+    {
+        int at = Word(from) is "the" ? from + 1 : from;
+        if (Word(at) is not ("bore" or "cylinder") || NumberWords.At(tokens, at + 1) is not { IsCount: true } n || n.Int is < 1 or > 28)
+            return null;
+        int end = n.To;
+        bool wall = Word(end) is "wall" or "bore" or "walls";
+        if (wall)
+            end++;
+        if (!wall && !(Word(end) is "'s" or "is" or "was" or "has" or "looks" or "feels" || Lexicon.Faults.Longest(tokens, end).Values.Count > 0) || (Word(at) == "cylinder" && !wall && Lexicon.Faults.Longest(tokens, Word(end) is "'s" or "is" or "has" ? end + 1 : end).Values.Count == 0))
+            return null;
+        foreach (string kind in new[] { "liner", "barrel" })
+        {
+            if (index.Parts(kind).Count > 0)
+            {
+                var selectors = new Selectors();
+                selectors.Numbers.Add(n.Int);
+                return new ThingPhrase(from, end, resolver.Resolve([new PartWord(kind, false, null, 0)], selectors, false, kind), false, false);
+            }
+        }
+
+        var block = index.Parts("block").Concat(index.Parts("crankcase")).FirstOrDefault();
+        return block is null ? null : new ThingPhrase(from, end, new Thing(ThingSort.Part, "block", [block.Id], $"bore {n.Int}") { Where = $"bore {n.Int}" }, false, false);
     }
 
     /// <summary>Selectors before the part; -1 when what stands here can be none.</summary>
@@ -75,6 +173,7 @@ internal sealed class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, 
     {
         other = false;
         counted = false;
+        oneNamed = false;
         for (int start = at; at < tokens.Count; at++)
         {
             string word = Word(at);
@@ -87,6 +186,13 @@ internal sealed class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, 
                     at++;
                 if (Word(at + 1) is "bank" or "side" && Longest(at + 2).Values.Count > 0)
                     at++;
+                continue;
+            }
+
+            if (word is "passenger" or "driver" or "drivers" or "passengers" && Word(Word(at + 1) == "'s" ? at + 2 : at + 1) is "side")
+            {
+                selectors.Side = $"{word.TrimEnd('s')} side";
+                at += Word(at + 1) == "'s" ? 2 : 1;
                 continue;
             }
 
@@ -141,7 +247,10 @@ internal sealed class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, 
                 counted = num.Sort == NumSort.Whole;
                 at = num.To - 1;
                 if (Word(at + 1) == "'s")
+                {
+                    oneNamed = true;
                     at++;
+                }
                 continue;
             }
 
@@ -178,7 +287,7 @@ internal sealed class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, 
 
     private int Tail(int end)
     {
-        while (Word(end) is "housing" or "assembly" or "unit" or "complete" or "body" or "itself" or "casting" or "motor" && Longest(end).Values.Count == 0)
+        while (Word(end) is "housing" or "assembly" or "unit" or "complete" or "body" or "itself" or "casting" or "motor" or "rubbers" or "rubber" or "kit" or "set" && Lexicon.Fasteners.Longest(tokens, end).Values.Count == 0 && Longest(end).Values.Count == 0)
             end++;
         return end;
     }
@@ -204,166 +313,5 @@ internal sealed class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, 
             return "";
         end = found.To;
         return which.Length > 0 ? $"{found.Values[0]} {which}" : found.Values[0];
-    }
-
-    private int After(int from, int end, Selectors selectors, List<PartWord> values, ref bool plural, bool fastener, int count, bool boltsPlural)
-    {
-        // "injectors bagged one to six": in order, all of them.
-        if (plural && Word(end) is "bagged" or "boxed" or "numbered" or "laid" or "racked" or "marked" && Numbers(end + 1, false, false, count) is { Numbers: [1, .., var to] } order && to == count)
-        {
-            selectors.All = true;
-            end = order.To;
-        }
-
-        for (bool more = true; more;)
-        {
-            more = false;
-            int at = Word(end) is "on" or "of" or "in" or "from" or "for" ? end + 1 : end;
-            bool linked = at > end;
-            if (Word(at) is "the" && Word(at + 1) is "left" or "right" or "far" or "near" or "other" or "offside" or "nearside")
-                at++;
-            if ((linked || Word(at + 1) is "bank" or "side" or "hand") && Word(at) is "left" or "right" or "far" or "near" or "other" && (Word(at + 1) is "bank" or "side" or "hand" or "one" or "" || (Word(at + 1) == "head" && Word(from - 1) != "and")))
-            {
-                selectors.Side = Word(at);
-                end = Word(at + 1) is "hand" && Word(at + 2) is "side" or "bank" ? at + 3 : Word(at + 1).Length > 0 ? at + 2 : at + 1;
-                more = true;
-            }
-            else if (Word(at) == "bank" && Bank(at + 1) is { } bank)
-            {
-                selectors.Side = $"bank:{bank.Bank}";
-                end = bank.To;
-                more = true;
-            }
-            else if (selectors.Numbers.Count == 0 && Numbers(at, linked, fastener && boltsPlural, count) is { } list)
-            {
-                selectors.Numbers.AddRange(list.Numbers);
-                plural |= list.Numbers.Count > 1;
-                end = list.To;
-                more = true;
-            }
-            else if (All(end, count, values) is { } all)
-            {
-                selectors.All = true;
-                end = all;
-                more = true;
-            }
-            else if (Word(end) is "upper" or "lower" && tokens[end].Sort == TokenSort.Word && values.Any(v => v.Kind is "rod-shell" or "main-shell" or "belt-cover"))
-            {
-                selectors.Where.Add(Word(end));
-                end++;
-                more = true;
-            }
-        }
-
-        return end;
-    }
-
-    private int? All(int at, int count, List<PartWord> values)
-    {
-        if (at < tokens.Count && tokens[at].Sort == TokenSort.Comma)
-            at++;
-        if (Word(at) == "both" && count == 2 && values.Count == 1)
-            return at + 1;
-        if (Word(at) != "all")
-            return null;
-        int of = Word(at + 1) is "the" ? at + 2 : at + 1;
-        if (NumberWords.At(tokens, of) is { IsCount: true } n && n.Int == count && !Sized(n.To))
-            return n.To;
-        return Word(at + 1) == "of" && Word(at + 2) is "them" or "em" && !Sized(at + 3) ? at + 3 : null;
-    }
-
-    /// <summary>Numbers after a part that say which ones: "three", "one to four", "two three and four", "1, 2 and 4".</summary>
-    private (List<int> Numbers, int To)? Numbers(int at, bool linked, bool bolts, int count)
-    {
-        bool named = Word(at) is "number" or "numbers" or "cylinder" or "cylinders" or "no" or "nos" or "bore" or "cyl";
-        if (named)
-            at++;
-        if (bolts && !named && !linked)
-            return null;
-        if (!named && count <= 1)
-            return null;
-        var numbers = new List<int>();
-        int to = at;
-        while (NumberWords.At(tokens, to) is { IsCount: true } n && n.Int is > 0 and <= 40)
-        {
-            if (Sized(n.To) || (!named && n.Int > Math.Max(count, 1)) || (numbers.Count > 0 && Longest(n.To).Values.Count > 0 && tokens[Longest(n.To).To - 1].Plural))
-                break;
-            numbers.Add(n.Int);
-            to = n.To;
-            string link = Word(to);
-            if ((link is "to" or "through" || (to < tokens.Count && tokens[to].Text == "-")) && NumberWords.At(tokens, to + 1) is { IsCount: true } last && last.Int > n.Int && last.Int <= 40 && !Sized(last.To))
-            {
-                for (int i = n.Int + 1; i <= last.Int; i++)
-                    numbers.Add(i);
-                to = last.To;
-            }
-
-            int next = Word(to) is "and" or "plus" ? to + 1 : to < tokens.Count && tokens[to].Sort == TokenSort.Comma && List(to + 1) ? to + 1 : to;
-            if (NumberWords.At(tokens, next) is not { IsCount: true } follow || Sized(follow.To) || follow.Int <= numbers[^1])
-                break;
-            to = next;
-        }
-
-        return numbers.Count == 0 ? null : (numbers, to);
-    }
-
-    /// <summary>After a comma only a number that goes on as a list: "1, 2 and 4".</summary>
-    private bool List(int at) => NumberWords.At(tokens, at) is { IsCount: true } n && (Word(n.To) is "and" || (n.To < tokens.Count && tokens[n.To].Sort == TokenSort.Comma)) && NumberWords.At(tokens, n.To + 1) is { IsCount: true };
-
-    /// <summary>The number before counts or sizes something and so picks no part.</summary>
-    private bool Sized(int at) =>
-        Word(at) is "by" or "x" or "at" or "of" or "point" or "mm" or "bolts" or "longer" or "short" or "shorter" or "long" or "little" or "big" or "m" or "or" or "hundred" or "more" or "fixings" or "hex" or "torx" or "allen"
-        || (Word(at) is "'s" && Lexicon.Fasteners.Longest(tokens, at + 1).Values.Count > 0)
-        || Lexicon.Fasteners.Longest(tokens, at).Values.Count > 0
-        || Units.At(tokens, at) is not null;
-
-    private (int Bank, int To)? Bank(int at)
-    {
-        if (NumberWords.At(tokens, at) is { IsCount: true } n && n.Int is 1 or 2)
-            return (n.Int, n.To);
-        return Word(at) switch
-        {
-            "a" when Word(at + 1) is "" or "off" or "head" or "'s" or "is" => (1, at + 1),
-            "b" => (2, at + 1),
-            _ => null,
-        };
-    }
-
-    private List<PartWord> Narrow(List<PartWord> values, Selectors selectors, string fastener, int partEnd)
-    {
-        if (values.Count == 1)
-            return values;
-        string word = Stem(partEnd - 1);
-        if (word is "exhaust" or "inlet" or "intake")
-        {
-            string valve = word == "exhaust" ? "valve-ex" : "valve-in";
-            bool numbered = selectors.Numbers.Count > 0;
-            values = [.. values.Where(v => v.Kind == valve == numbered)];
-        }
-
-        if (fastener is "stud" or "nut" && values.Count > 1)
-        {
-            var studs = values.Where(v => index.Parts(v.Kind) is [var p, ..] && index.Engine.JointsOf(p.Id) is [var j, ..] && index.Engine.Joints[j].Fasteners is ["stud", ..]).ToList();
-            if (studs.Count > 0)
-                return studs;
-        }
-
-        return selectors.Gas.Length > 0 && values.Any(v => GasKinds.Contains(v.Kind)) ? [.. values.Where(v => GasKinds.Contains(v.Kind))] : values;
-    }
-
-    private Thing Joint(Thing thing, string fastener)
-    {
-        Thing Turn(Thing t)
-        {
-            if (MoreWords.BoltsOf.TryGetValue(t.Kind, out string? holds) && index.Parts(holds) is { Count: > 0 } held && fastener is not "clip")
-            {
-                var ids = t.Ids.Count > 0 && held.Count > 1 ? [.. held.Where(h => t.Ids.Any(i => i.EndsWith($".{string.Join('.', h.Index)}", StringComparison.Ordinal))).Select(h => h.Id)] : (IReadOnlyList<string>)[.. held.Select(h => h.Id)];
-                t = t with { Kind = holds, Ids = ids.Count > 0 ? ids : [.. held.Select(h => h.Id)], Name = ids.Count == 1 ? index.Engine.Parts[ids[0]].Name : index.NameOf(holds) };
-            }
-
-            return t with { Sort = t.Sort is ThingSort.Lacking or ThingSort.Unknown ? t.Sort : ThingSort.Fasteners, Fastener = fastener };
-        }
-
-        return Turn(thing) with { Others = [.. thing.Others.Select(Turn)] };
     }
 }

@@ -25,9 +25,21 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
             best = [.. best.Where(w => !w.IsLine && w.Kind == KindOf(context.LastThing))];
         if (best.Count > 1 && selectors.Numbers.Count > 0 && best.Any(w => !w.IsLine && index.Parts(w.Kind).Count > 1))
             best = [.. best.Where(w => !w.IsLine && index.Parts(w.Kind).Count > 1)];
+        if (best.Any(w => w.IsLine) && best.Any(w => !w.IsLine))
+            best = [.. best.Where(w => !w.IsLine)];
+        if (plural && best.Count == 2 && best.All(w => w.Kind.EndsWith("-manifold", StringComparison.Ordinal)))
+        {
+            // "manifolds": both of them.
+            var both = best.Select(w => PartOf(w, selectors, true)).ToList();
+            return both[0] with { Ids = [.. both[0].Ids, .. both[1].Ids], Name = "manifolds, inlet and exhaust" };
+        }
+
         var things = best.Select(w => w.IsLine ? LineOf(w, selectors, said, plural) : PartOf(w, selectors, plural)).ToList();
         return things.Count == 1 ? things[0] : things[0] with { Others = [.. things.Skip(1)] };
     }
+
+    /// <summary>Kind of the part that the note before spoke of.</summary>
+    public string LastKind => KindOf(context.LastThing);
 
     public string KindOf(string? id) => id is not null && index.Engine.Parts.TryGetValue(id, out var part) ? part.Kind : "";
 
@@ -65,7 +77,7 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
             var onBank = named.Count > 0 ? named : left.Any(p => p.Cylinder is not null && SideOf(p) == selectors.Side) ? [.. left.Where(p => SideOf(p) == selectors.Side)] : bank is { } b ? left.Where(p => p.Bank == b || (p.Bank is null && p.Cylinder is null && left.Count == 2 && p.Index.Count == 1 && p.Index[0] == b)).ToList() : [];
             if (onBank.Count > 0)
                 left = onBank;
-            else if (bank is null && selectors.Side is "left" or "right" or "far" or "near" or "other" && left.Count == 2)
+            else if (bank is null && !selectors.Side.StartsWith("bank:", StringComparison.Ordinal) && left.Count == 2)
                 return TwoSides(left, selectors);
             else
                 side = selectors.Side.StartsWith("bank:", StringComparison.Ordinal) ? "bank " + selectors.Side[5..] : selectors.Side;
@@ -134,6 +146,7 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
         "far" => context.FarBank ?? OtherBank(),
         "near" => context.FarBank is { } far ? 3 - far : null,
         "other" => OtherBank(),
+        _ when !side.StartsWith("bank:", StringComparison.Ordinal) => null,
         _ => int.Parse(side[5..], System.Globalization.CultureInfo.InvariantCulture),
     };
 

@@ -11,13 +11,32 @@ internal static class Tokeniser
 {
     private static readonly Dictionary<char, string> Signs = new()
     {
-        ['×'] = "x", ['*'] = "x", ['°'] = "degree", ['%'] = "percent", ['+'] = "plus", ['&'] = "and", ['#'] = "number",
-        ['='] = "is", ['@'] = "at", ['Ø'] = "diameter", ['⌀'] = "diameter", ['"'] = "inch", ['”'] = "inch", ['″'] = "inch", ['\u2212'] = "minus",
+        ['×'] = "x",
+        ['*'] = "x",
+        ['°'] = "degree",
+        ['%'] = "percent",
+        ['+'] = "plus",
+        ['&'] = "and",
+        ['#'] = "number",
+        ['='] = "is",
+        ['@'] = "at",
+        ['Ø'] = "diameter",
+        ['⌀'] = "diameter",
+        ['"'] = "inch",
+        ['”'] = "inch",
+        ['″'] = "inch",
+        ['\u2212'] = "minus",
     };
 
     private static readonly Dictionary<char, string> Fractions = new()
     {
-        ['½'] = "1/2", ['¼'] = "1/4", ['¾'] = "3/4", ['⅛'] = "1/8", ['⅜'] = "3/8", ['⅝'] = "5/8", ['⅞'] = "7/8",
+        ['½'] = "1/2",
+        ['¼'] = "1/4",
+        ['¾'] = "3/4",
+        ['⅛'] = "1/8",
+        ['⅜'] = "3/8",
+        ['⅝'] = "5/8",
+        ['⅞'] = "7/8",
     };
 
     public static List<Token> Cut(string text)

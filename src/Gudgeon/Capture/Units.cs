@@ -32,7 +32,7 @@ internal static class Units
                 best = (unit, to);
         }
 
-        if (best is { Unit: "g" } && !tokens[at].Glued)
+        if (best is { Unit: "g" } && tokens[at].Text == "g" && !tokens[at].Glued)
             best = null;
         if (best is null && tokens[at].Text is "in" && before is { } n && (tokens[at].Glued || (n.Sort is NumSort.Decimal or NumSort.Fraction && Ends(tokens, at + 1))))
             return ("in", at + 1);

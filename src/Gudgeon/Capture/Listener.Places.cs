@@ -1,0 +1,169 @@
+namespace Gudgeon.Capture;
+
+/// <summary>Where things were laid, and what was tagged.</summary>
+internal sealed partial class Listener
+{
+    private void Lay(PlacePhrase phrase)
+    {
+        var all = Range(phrase.From, phrase.To);
+        if (facts.LastOrDefault() is Found { Where.Length: 0 } found && pending.Count == 0 && draft is null)
+        {
+            facts[^1] = found with { Where = Said(phrase.From, phrase.To), Spans = [.. found.Spans, .. Spans(all)] };
+            return;
+        }
+
+        if (Word(phrase.From - 1) == "all" || Word(phrase.From) == "all")
+        {
+            for (int k = 0; k < facts.Count; k++)
+            {
+                if (facts[k] is Undone { Place: null } open)
+                    facts[k] = open with { Place = phrase.Place };
+            }
+        }
+
+        if (draft is { Loose: true } && phrase.Place.PartAt >= 0 && things.At(phrase.Place.PartAt) is { } holder)
+            Adopt(draft, holder);
+        if (draft is not null && (draft.FromPart || offNow.Contains(draft.Of.Code)) && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && draft.Of.Sort is ThingSort.Part && (IsRoomy(phrase.Place) || Word(phrase.From - 1) is "'s" or "is" && Word(phrase.From - 2) == "it"))
+        {
+            // Bolts go in bags and tins; what lies on a bench or a shelf is the part.
+            Stow(draft.Of, phrase.Place, all);
+            return;
+        }
+
+        if (draft is not null && (draft.Lots.Count > 0 || draft.Of.Sort == ThingSort.Fasteners) && !(pending.Count > 0))
+        {
+            if (phrase.Place.Sort == PlaceSort.Container && draft is { Place.Sort: PlaceSort.OwnHoles, Of.Sort: ThingSort.Part, FromPart: true } && draft.Of.Others.Count == 0)
+                Add(new Put(draft.Of, phrase.Place), all.Concat(draft.Tokens));
+            else
+                draft.Place = draft.Place is null ? phrase.Place : Narrower(draft.Place, phrase.Place);
+            draft.Tokens.AddRange(all);
+            return;
+        }
+
+        if (pending.Count > 0)
+        {
+            foreach (var (thing, from, to) in pending)
+                Stow(thing, phrase.Place, Range(from, to).Concat(all));
+            topic = pending[^1].Thing;
+            pending.Clear();
+        }
+        else if (seen is { Detail.Length: > 0 } piece && topic is not null)
+            Stow(piece, phrase.Place, all.Append(seenAt));
+        else if (UnknownBefore(phrase, clauseFrom) is { } unknown)
+        {
+            Stow(unknown, phrase.Place, Range(clauseFrom, phrase.To));
+            topic = unknown;
+        }
+        else if ((topic ?? (SaysIt() ? LastThing() : null)) is { } about)
+        {
+            if (facts.OfType<Off>().Where(o => offNow.Contains(o.Thing.Code)).Select(o => o.Thing).ToList() is { Count: > 1 } several)
+            {
+                foreach (var one in several)
+                    Stow(one, phrase.Place, all);
+            }
+            else
+                Stow(about, phrase.Place, all);
+        }
+        else
+            Ask(DoubtSort.NotTold, $"What is in {phrase.Place.Label}?", all);
+    }
+
+    private static bool IsRoomy(Place place) =>
+        place.Label.Split(' ') is var words && words.Any(w => w is "shelf" or "bench" or "workbench" or "floor" or "corner" or "pallet" or "wall" or "table" or "trestle" or "boot" or "shed" or "rack" or "trolley" or "dolly" or "loft" or "garage" or "desk" or "carpet" or "attic" or "cellar");
+
+    /// <summary>"ticket's in the folder": a thing that no list knows, told only by where it is.</summary>
+    private Thing? UnknownBefore(PlacePhrase phrase, int from)
+    {
+        if (phrases.Any(p => p.From >= from && p.To <= phrase.From && p is not WordPhrase) || phrases.All(p => p is not WordPhrase { Filler: false } || p.From < from || p.To > phrase.From))
+            return null;
+        return Nameless(from, phrase.From) is { } thing && !thing.Name.Split(' ').All(Lexicon.Fillers.Contains) && thing.Name.Split(' ').Length <= 4 ? thing with { Sort = ThingSort.Unknown } : null;
+    }
+
+    private bool SaysIt() => tokens.Any(t => t.Text is "it" or "them" or "they" or "that" or "this");
+
+    private static Place Narrower(Place old, Place now) =>
+        old.Sort == PlaceSort.OwnHoles && now.Sort == PlaceSort.OwnHoles ? now : now;
+
+    private void Stow(Thing thing, Place place, IEnumerable<int> from)
+    {
+        if (place.Sort == PlaceSort.OwnHoles && thing.Sort == ThingSort.Part)
+            About(thing, from, t => new LeftOn(t, place.Manner));
+        else
+        {
+            // What lies in a tray is off the engine, whether or not anybody said so.
+            if (thing is { Sort: ThingSort.Part, Detail.Length: 0 } && place.Sort == PlaceSort.Container && thing.Ids.Count > 0 && !thing.Ids.Any(i => context.Off.Contains(i)) && !offNow.Contains(thing.Code) && !facts.Any(f => f is Back or Off && About(f)!.Ids.Intersect(thing.Ids).Any()))
+                Apply(Act.Off, thing, from);
+            if (facts.FindLastIndex(f => f is Put p && p.Thing.Equals(thing)) is var earlier and >= 0)
+            {
+                // "in the shed on the shelf": one place told in two steps.
+                var put = (Put)facts[earlier];
+                facts[earlier] = put with { Place = place with { Manner = put.Place.Label }, Spans = [.. put.Spans, .. Spans(from)] };
+                return;
+            }
+
+            About(thing, from, t => new Put(t, place));
+        }
+    }
+
+    private void Tag(TagPhrase phrase)
+    {
+        var all = Range(phrase.From, phrase.To);
+        if (pending.Count > 0)
+        {
+            foreach (var (thing, from, to) in pending)
+                About(thing, Range(from, to).Concat(all), t => new Tagged(t, phrase.Tag));
+            topic = pending[^1].Thing;
+            pending.Clear();
+        }
+        else if (((seen is { Detail.Length: > 0 } ? seen : topic) ?? LastThing()) is { } about)
+            About(about, all, t => new Tagged(t, phrase.Tag));
+        else
+            Ask(DoubtSort.NotTold, $"What is tagged {phrase.Tag}?", all);
+    }
+
+    private void Piece(DetailPhrase phrase, List<Phrase> clause, int i)
+    {
+        int from = phrase.From;
+        while (from > 0 && !tokens[from - 1].IsBreak && Word(from - 1) is "old" or "rear" or "front" or "upper" or "lower" or "left" or "right" or "inner" or "outer" or "top" or "bottom" or "second" or "first" or "third")
+            from--;
+        var owner = pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic;
+        if (forward is { Act: Act.Buy } buy)
+        {
+            int stop = phrase.To;
+            Apply(Act.Buy, owner is { Sort: ThingSort.Part } && from == phrase.From && !tokens[phrase.To - 1].Plural ? owner with { Detail = phrase.Detail, Others = [] } : new Thing(ThingSort.Unknown, "", [], string.Join(" ", Enumerable.Range(from, stop - from).Select(k => tokens[k].Text))), Range(buy.From, stop));
+            return;
+        }
+
+        string which = from < phrase.From && Word(from) is "second" or "first" or "third" or "upper" or "lower" or "front" or "rear" or "inner" or "outer" ? Word(from) + " " : "";
+        if (phrase.Detail is "bracket" or "connector" or "union" or "bearing" or "brush" && !(owner is not null && FaultNext(clause, i) is not null))
+        {
+            if (pending.Count == 0 && clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ActPhrase or PlacePhrase or LotPhrase or TagPhrase or null)
+            {
+                int start = from;
+                while (start > 0 && !tokens[start - 1].IsBreak && tokens[start - 1].IsWord && !Lexicon.Fillers.Contains(Word(start - 1)) && !used[start - 1] && phrases.Any(p => p is WordPhrase && p.From == start - 1))
+                    start--;
+                var bracket = Nameless(start, phrase.To);
+                if (bracket is not null)
+                {
+                    Flush();
+                    if (forward is { } verb)
+                    {
+                        Apply(verb.Act, bracket, Range(verb.From, phrase.To));
+                        forward = null;
+                    }
+                    else
+                        pending.Add((bracket, start, phrase.To));
+                    (seen, seenAt, fasteners) = (bracket, start, false);
+                    return;
+                }
+            }
+        }
+
+        if (owner is null && LastThing() is { } last)
+            owner = last;
+        seen = owner is null
+            ? new Thing(ThingSort.Unknown, "", [], which + phrase.Detail)
+            : owner with { Sort = owner.Sort == ThingSort.Fasteners ? ThingSort.Part : owner.Sort, Detail = which + phrase.Detail, Others = [] };
+        (seenAt, seenCount, fasteners) = (from, null, false);
+    }
+}

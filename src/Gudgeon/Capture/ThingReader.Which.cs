@@ -1,0 +1,166 @@
+namespace Gudgeon.Capture;
+
+/// <summary>Which ones: numbers, sides and "all" beside a part, and how candidates are narrowed by them.</summary>
+internal sealed partial class ThingReader
+{
+    private int After(int from, int end, Selectors selectors, List<PartWord> values, ref bool plural, bool fastener, int count, bool boltsPlural)
+    {
+        // "injectors bagged one to six": in order, all of them.
+        if (plural && Word(end) is "bagged" or "boxed" or "numbered" or "laid" or "racked" or "marked" && Numbers(end + 1, false, false, count) is { Numbers: [1, .., var to] } order && to == count)
+        {
+            selectors.All = true;
+            end = order.To;
+        }
+
+        for (bool more = true; more;)
+        {
+            more = false;
+            int at = Word(end) is "on" or "of" or "in" or "from" or "for" ? end + 1 : end;
+            bool linked = at > end;
+            if (Word(at) is "the" && Word(at + 1) is "left" or "right" or "far" or "near" or "other" or "offside" or "nearside")
+                at++;
+            if ((linked || Word(at + 1) is "bank" or "side" or "hand") && Word(at) is "left" or "right" or "far" or "near" or "other" && (Word(at + 1) is "bank" or "side" or "hand" or "one" or "" or "'s" || (Word(at + 1) == "head" && Word(from - 1) != "and")))
+            {
+                selectors.Side = Word(at);
+                end = Word(at + 1) is "hand" && Word(at + 2) is "side" or "bank" ? at + 3 : Word(at + 1).Length > 0 && Word(at + 1) != "'s" ? at + 2 : at + 1;
+                more = true;
+            }
+            else if (Word(at) == "bank" && Bank(at + 1) is { } bank)
+            {
+                selectors.Side = $"bank:{bank.Bank}";
+                end = bank.To;
+                more = true;
+            }
+            else if (selectors.Numbers.Count == 0 && Numbers(at, linked, fastener && boltsPlural, count) is { } list)
+            {
+                selectors.Numbers.AddRange(list.Numbers);
+                plural |= list.Numbers.Count > 1;
+                end = list.To;
+                more = true;
+            }
+            else if (All(end, count, values) is { } all)
+            {
+                selectors.All = true;
+                end = all;
+                more = true;
+            }
+            else if (Word(end) is "upper" or "lower" && tokens[end].Sort == TokenSort.Word && values.Any(v => v.Kind is "rod-shell" or "main-shell" or "belt-cover"))
+            {
+                selectors.Where.Add(Word(end));
+                end++;
+                more = true;
+            }
+        }
+
+        return end;
+    }
+
+    private int? All(int at, int count, List<PartWord> values)
+    {
+        if (at < tokens.Count && tokens[at].Sort == TokenSort.Comma)
+            at++;
+        if (Word(at) == "both" && count == 2 && values.Count == 1)
+            return at + 1;
+        if (Word(at) != "all")
+            return null;
+        int of = Word(at + 1) is "the" ? at + 2 : at + 1;
+        if (NumberWords.At(tokens, of) is { IsCount: true } n && n.Int == count && !Sized(n.To))
+            return n.To;
+        return Word(at + 1) == "of" && Word(at + 2) is "them" or "em" && !Sized(at + 3) ? at + 3 : null;
+    }
+
+    /// <summary>Numbers after a part that say which ones: "three", "one to four", "two three and four", "1, 2 and 4".</summary>
+    private (List<int> Numbers, int To)? Numbers(int at, bool linked, bool bolts, int count)
+    {
+        bool named = Word(at) is "number" or "numbers" or "cylinder" or "cylinders" or "no" or "nos" or "bore" or "cyl";
+        if (named)
+            at++;
+        if (bolts && !named && !linked)
+            return null;
+        if (!named && count <= 1)
+            return null;
+        var numbers = new List<int>();
+        int to = at;
+        while (NumberWords.At(tokens, to) is { IsCount: true } n && n.Int is > 0 and <= 40)
+        {
+            if (Sized(n.To) || (!named && n.Int > Math.Max(count, 1)) || (numbers.Count > 0 && Longest(n.To).Values.Count > 0 && tokens[Longest(n.To).To - 1].Plural))
+                break;
+            numbers.Add(n.Int);
+            to = n.To;
+            string link = Word(to);
+            if ((link is "to" or "through" || (to < tokens.Count && tokens[to].Text == "-")) && NumberWords.At(tokens, to + 1) is { IsCount: true } last && last.Int > n.Int && last.Int <= 40 && !Sized(last.To))
+            {
+                for (int i = n.Int + 1; i <= last.Int; i++)
+                    numbers.Add(i);
+                to = last.To;
+            }
+
+            int next = Word(to) is "and" or "plus" ? to + 1 : to < tokens.Count && tokens[to].Sort == TokenSort.Comma && List(to + 1) ? to + 1 : to;
+            if (NumberWords.At(tokens, next) is not { IsCount: true } follow || Sized(follow.To) || follow.Int <= numbers[^1])
+                break;
+            to = next;
+        }
+
+        return numbers.Count == 0 ? null : (numbers, to);
+    }
+
+    /// <summary>After a comma only a number that goes on as a list: "1, 2 and 4".</summary>
+    private bool List(int at) => NumberWords.At(tokens, at) is { IsCount: true } n && (Word(n.To) is "and" || (n.To < tokens.Count && tokens[n.To].Sort == TokenSort.Comma)) && NumberWords.At(tokens, n.To + 1) is { IsCount: true };
+
+    /// <summary>The number before counts or sizes something and so picks no part.</summary>
+    private bool Sized(int at) =>
+        Word(at) is "by" or "x" or "at" or "of" or "point" or "mm" or "bolts" or "longer" or "short" or "shorter" or "long" or "little" or "big" or "m" or "or" or "hundred" or "more" or "fixings" or "hex"
+        || (Word(at) is "'s" && Lexicon.Fasteners.Longest(tokens, at + 1).Values.Count > 0)
+        || Lexicon.Fasteners.Longest(tokens, at).Values.Count > 0
+        || Units.At(tokens, at) is not null;
+
+    private (int Bank, int To)? Bank(int at)
+    {
+        if (NumberWords.At(tokens, at) is { IsCount: true } n && n.Int is 1 or 2)
+            return (n.Int, n.To);
+        return Word(at) switch
+        {
+            "a" when Word(at + 1) is "" or "off" or "head" or "'s" or "is" => (1, at + 1),
+            "b" => (2, at + 1),
+            _ => null,
+        };
+    }
+
+    private List<PartWord> Narrow(List<PartWord> values, Selectors selectors, string fastener, int partEnd)
+    {
+        if (values.Count == 1)
+            return values;
+        string word = Stem(partEnd - 1);
+        if (word is "exhaust" or "inlet" or "intake")
+        {
+            string valve = word == "exhaust" ? "valve-ex" : "valve-in";
+            bool numbered = selectors.Numbers.Count > 0;
+            values = [.. values.Where(v => v.Kind == valve == numbered)];
+        }
+
+        if (fastener is "stud" or "nut" && values.Count > 1)
+        {
+            var studs = values.Where(v => index.Parts(v.Kind) is [var p, ..] && index.Engine.JointsOf(p.Id) is [var j, ..] && index.Engine.Joints[j].Fasteners is ["stud", ..]).ToList();
+            if (studs.Count > 0)
+                return studs;
+        }
+
+        return selectors.Gas.Length > 0 && values.Any(v => GasKinds.Contains(v.Kind)) ? [.. values.Where(v => GasKinds.Contains(v.Kind))] : values;
+    }
+
+    private Thing Joint(Thing thing, string fastener)
+    {
+        Thing Turn(Thing t)
+        {
+            if (MoreWords.BoltsOf.TryGetValue(t.Kind, out string? holds) && index.Parts(holds) is { Count: > 0 } held && fastener is not "clip")
+            {
+                var ids = t.Ids.Count > 0 && held.Count > 1 ? [.. held.Where(h => t.Ids.Any(i => i.EndsWith($".{string.Join('.', h.Index)}", StringComparison.Ordinal))).Select(h => h.Id)] : (IReadOnlyList<string>)[.. held.Select(h => h.Id)];
+                t = t with { Kind = holds, Ids = ids.Count > 0 ? ids : [.. held.Select(h => h.Id)], Name = ids.Count == 1 ? index.Engine.Parts[ids[0]].Name : index.NameOf(holds) };
+            }
+
+            return t with { Sort = t.Sort is ThingSort.Lacking or ThingSort.Unknown ? t.Sort : ThingSort.Fasteners, Fastener = fastener };
+        }
+
+        return Turn(thing) with { Others = [.. thing.Others.Select(Turn)] };
+    }
+}
