@@ -1,7 +1,7 @@
 using Gudgeon.Bench;
 
 // Each figure is a ratio to a yardstick measured in the same run: absolute times say more about the machine than about the code.
-string[] all = ["append", "open", "page"];
+string[] all = ["append", "open", "page", "photo"];
 var wanted = args.Length == 0 ? all : args;
 foreach (var name in wanted)
 {
@@ -15,6 +15,9 @@ foreach (var name in wanted)
             break;
         case "page":
             await PageBench.Run();
+            break;
+        case "photo":
+            await PhotoBench.Run();
             break;
         default:
             Console.Error.WriteLine($"bench: met \"{name}\"; expected {string.Join(", ", all)}. Name one of them, or none for all.");

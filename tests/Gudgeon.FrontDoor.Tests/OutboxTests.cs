@@ -111,6 +111,26 @@ public sealed class OutboxTests(BrowserFixture browser) : IDisposable
         await Assertions.Expect(two.Locator(".others")).ToHaveCountAsync(0);
     }
 
+    [Fact]
+    public async Task Page_that_was_seen_at_a_secure_address_opens_again_without_the_laptop()
+    {
+        await using var floor = await ShopFloor.Open();
+        var page = await browser.Open(floor.Laptop, Phone);
+        await page.GotoAsync(starter);
+        await page.EvaluateAsync("() => navigator.serviceWorker.ready");
+        await page.ReloadAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Starter", Exact = true })).ToBeVisibleAsync();
+        await floor.Stop();
+
+        await page.ReloadAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Starter", Exact = true })).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Took it off" }).First.ClickAsync();
+        await Assertions.Expect(page.Locator(".outbox")).ToContainTextAsync("1 not sent yet");
+        await floor.Start();
+        await Assertions.Expect(page.Locator(".outbox")).ToHaveCountAsync(0, new() { Timeout = 15_000 });
+        Assert.Single(floor.Journal(), r => r.Entry is PartOff);
+    }
+
     public void Dispose() => Directory.Delete(files, recursive: true);
 
     private async Task<IPage> Paired(ShopFloor floor, string name)

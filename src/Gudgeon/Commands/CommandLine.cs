@@ -23,6 +23,7 @@ public sealed class CommandLine
         JournalCommands.Add,
         ReplayCommand.Add,
         ServeCommand.Add,
+        Photos.PhotosCommand.Add,
         Shop.CertCommand.Add,
     ];
 

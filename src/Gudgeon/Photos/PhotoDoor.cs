@@ -7,11 +7,6 @@ using Microsoft.Net.Http.Headers;
 
 namespace Gudgeon.Photos;
 
-/// <summary>What came of one file.</summary>
-/// <param name="Hash">Of the photo, when there is one.</param>
-/// <param name="WasThere">It was in the book before.</param>
-public sealed record PhotoAnswer(string Name, string? Hash, bool WasThere, IReadOnlyList<Refusal> Refusals);
-
 /// <summary>Files and fields of a form that is read as it comes in, file by file.</summary>
 public sealed class PhotoDoor(Bookshelf shelf, Desks desks, TimeProvider clock)
 {
@@ -62,22 +57,11 @@ public sealed class PhotoDoor(Bookshelf shelf, Desks desks, TimeProvider clock)
 
     private async Task<PhotoAnswer> Record(Book book, string name, Outcome<Arrival> outcome, Dictionary<string, string> fields, int place, HttpContext context)
     {
-        if (!outcome.TryGet(out var arrival))
-            return new PhotoAnswer(name, null, false, outcome.Refusals);
-
+        var sender = fields.GetValueOrDefault("sender", "") is { Length: > 0 and <= 80 } id ? id : Guid.CreateVersion7().ToString();
         using (await desks.Of(book.Name).Write(context.RequestAborted))
         {
-            book.Refresh();
-            if (book.Bench.Photos.ContainsKey(arrival.Hash))
-                return new PhotoAnswer(name, arrival.Hash, true, []);
-
             var of = fields.GetValueOrDefault("of", "");
-            var taken = new PhotoTaken(arrival.Hash, arrival.Type, arrival.Width, arrival.Height, name, arrival.Notes.Camera, arrival.Notes.Taken, of.Length > 0 ? [of] : null);
-            var now = clock.GetLocalNow();
-            var when = arrival.Notes.Taken is { } time ? time - book.Bench.CameraClocks.GetValueOrDefault(arrival.Notes.Camera) : now;
-            var sender = fields.GetValueOrDefault("sender", "") is { Length: > 0 and <= 80 } id ? id : Guid.CreateVersion7().ToString();
-            var reply = book.Submit(new Sending(place == 0 ? sender : $"{sender}.{place}", when <= now ? when : now, now, Visit.SenderOf(context)), new Tell(taken));
-            return new PhotoAnswer(name, reply.Ok ? arrival.Hash : null, reply.Ok && reply.Value.WasThere, reply.Refusals);
+            return PhotoAnswer.Record(book, name, outcome, of.Length > 0 ? of : null, place == 0 ? sender : $"{sender}.{place}", Visit.SenderOf(context), clock.GetLocalNow());
         }
     }
 
