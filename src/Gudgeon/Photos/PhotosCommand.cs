@@ -32,7 +32,7 @@ public static class PhotosCommand
     private static Outcome<IReadOnlyList<string>> Files(string[] from) =>
         from.FirstOrDefault(f => !File.Exists(f) && !Directory.Exists(f)) is { } missing
             ? Outcome.Refused<IReadOnlyList<string>>(new Refusal(missing, "no such file or folder", "photos on this machine", "Look at the path"))
-            : Outcome.Of<IReadOnlyList<string>>([.. from.SelectMany(f => Directory.Exists(f) ? Directory.EnumerateFiles(f).Order(StringComparer.Ordinal) : [f])]);
+            : Outcome.Of<IReadOnlyList<string>>([.. from.SelectMany(f => Directory.Exists(f) ? [.. Directory.EnumerateFiles(f).Order(StringComparer.Ordinal)] : new[] { f })]);
 
     private static List<PhotoAnswer> Take(Desk desk, Book book, IReadOnlyList<string> files, string? of)
     {
