@@ -95,8 +95,9 @@ public sealed partial class WholePathTests(BrowserFixture browser, Workshop work
     /// <summary>A tap that records: waits until the page has come back with its echo.</summary>
     private static async Task Tap(IPage page, ILocator button)
     {
-        await page.RunAndWaitForResponseAsync(() => button.ClickAsync(), r => r.Request.Method == "GET" && r.Url.Contains("told=", StringComparison.Ordinal));
-        await page.WaitForLoadStateAsync(LoadState.DOMContentLoaded);
+        var before = page.Url;
+        await button.ClickAsync();
+        await page.WaitForURLAsync(url => url != before && url.Contains("told=", StringComparison.Ordinal), new() { WaitUntil = WaitUntilState.DOMContentLoaded });
     }
 
     [GeneratedRegex("^Took (it|all)")]
@@ -119,6 +120,7 @@ public sealed partial class WholePathTests(BrowserFixture browser, Workshop work
         await page.GetByLabel("in line").CheckAsync();
         await page.GetByLabel("How many cylinders?").FillAsync("4");
         await page.GetByRole(AriaRole.Button, new() { Name = "Start the book" }).ClickAsync();
+        await page.WaitForURLAsync("**/strip");
     }
 
     private static async Task Do(IPage page, string operation)
@@ -126,13 +128,13 @@ public sealed partial class WholePathTests(BrowserFixture browser, Workshop work
         var button = page.GetByRole(AriaRole.Button, new() { Name = $"Done {operation}" });
         if (!await button.IsVisibleAsync())
             await page.GetByText("more, for later").ClickAsync();
-        await button.ClickAsync();
-        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Done");
+        await Tap(page, button);
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync($"Done: {operation}");
     }
 
     private static async Task TakeOff(IPage page, string part)
     {
-        await page.GetByRole(AriaRole.Button, new() { Name = $"Took it off {part}", Exact = true }).ClickAsync();
+        await Tap(page, page.GetByRole(AriaRole.Button, new() { Name = $"Took it off {part}", Exact = true }));
         await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync($"{char.ToUpperInvariant(part[0])}{part[1..]} off");
     }
 
@@ -144,10 +146,10 @@ public sealed partial class WholePathTests(BrowserFixture browser, Workshop work
         await form.GetByLabel("Size").FillAsync(size);
         await form.GetByLabel(sort, new() { Exact = true }).CheckAsync();
         await form.GetByLabel("Written on it").FillAsync(place);
-        await form.GetByRole(AriaRole.Button, new() { Name = "Record the fasteners" }).ClickAsync();
+        await Tap(page, form.GetByRole(AriaRole.Button, new() { Name = "Record the fasteners" }));
         await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync($"{count} {size}");
     }
 
     private static async Task Visit(IPage page, string shelf) =>
-        await page.GetByRole(AriaRole.Navigation, new() { Name = "Look up" }).GetByRole(AriaRole.Link, new() { Name = shelf }).ClickAsync();
+        await page.GetByRole(AriaRole.Navigation, new() { Name = "Look up" }).GetByRole(AriaRole.Link, new() { Name = shelf, Exact = true }).ClickAsync();
 }

@@ -28,12 +28,23 @@ public sealed class StorySlice : ISlice
             Results.File(Encoding.UTF8.GetBytes(await BookFile.Html(visit.Book, clock.GetLocalNow())), "text/html; charset=utf-8", $"{visit.Book.Name}.html"));
         book.MapPost("/say", Say);
         book.MapPost("/settled", StripSlice.Form(Settle));
+        book.MapPost("/meant", StripSlice.Form(Meant));
     }
 
     private static async Task<IResult> Say(Visit visit, HttpRequest request)
     {
         var form = await request.ReadFormAsync();
         return Recording.Answer(visit, form, Telling.Record(visit.Book, form.Text("line"), visit.Sending(form)));
+    }
+
+    private static IReadOnlyList<Request> Meant(Visit visit, IFormCollection form, List<Refusal> refusals)
+    {
+        var offset = visit.Sending(form).At.Offset;
+        if (long.TryParse(form.Text("question"), out var number) && Doubts.Choose(visit.Book, number, form["way"].ToString(), offset) is { } requests)
+            return requests;
+
+        refusals.Add(new Refusal("open question", $"\"{form.Text("way")}\"", "one of the ways in which it can be read now", "Look at it on the findings page and choose again"));
+        return [];
     }
 
     private static IReadOnlyList<Request> Settle(Visit visit, IFormCollection form, List<Refusal> refusals)
