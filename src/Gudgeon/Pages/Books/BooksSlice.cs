@@ -16,6 +16,9 @@ public sealed class BooksSlice : ISlice
         app.MapGet("/", (Bookshelf shelf) => new RazorComponentResult<HomePage>(new { Books = shelf.Names.Select(n => Cover(shelf, n)).ToArray() }));
         app.MapGet("/start", () => Ask([], new Dictionary<string, string>()));
         app.MapPost("/start", Start);
+        app.MapPost("/demo", (Bookshelf shelf) => DemoBook.Open(shelf) is { } demo && demo.TryGet(out var book)
+            ? Back.To($"/books/{book.Name}")
+            : Ask(DemoBook.Open(shelf).Refusals, new Dictionary<string, string>()));
         app.MapGet("/books/{book}", (Visit visit) => Back.To(visit.Plate.Href(IsOnTheWayBack(visit.Bench) ? "refit" : "strip")));
     }
 

@@ -1,5 +1,6 @@
 using Gudgeon.Capture;
 using Gudgeon.Journal;
+using Asked = Gudgeon.Journal.Asked;
 using Reading = Gudgeon.Capture.Reading;
 
 namespace Gudgeon.Pages.Story;
