@@ -1,0 +1,99 @@
+using Gudgeon.Journal;
+using Gudgeon.Pictures;
+using Gudgeon.Sums.Lifting;
+
+namespace Gudgeon.Pages.Lift;
+
+/// <summary>The crane at one stroke, with what hangs from it.</summary>
+/// <param name="Engine">Outline of the engine; empty where nobody knows how it hangs or how tall it is.</param>
+/// <param name="Lines">Ram, rope, legs of the sling.</param>
+public sealed record LiftPose(string Boom, string Lines, string Engine, string Words);
+
+/// <summary>The lift from the side, to scale, in picture units.</summary>
+/// <param name="Fixed">Floor, post, legs, roof.</param>
+/// <param name="Limits">Sill and the space under the car.</param>
+public sealed record LiftDrawing(double Width, double Height, string Fixed, string Limits, IReadOnlyList<Caption> Captions, IReadOnlyList<LiftPose> Poses)
+{
+    private const double PictureWidth = 400;
+
+    /// <summary>A roof higher than this is left out: the crane would be drawn too small to read.</summary>
+    private const double HighestMm = 4500;
+
+    public static LiftDrawing Of(Bench bench, LiftView view)
+    {
+        var (crane, place) = (bench.Crane!, bench.LiftPlace);
+        var hang = place is null || view.Hung is not { } hung ? null : new Outline(hung, place, [.. place.Heights.Where(h => h.Part == MassTold.WholeEngine || bench.Part(h.Part).IsOn)]);
+        var rear = Math.Min(-250, crane.Wheels.Min(wheel => wheel.XMm) - 150);
+        var front = Math.Max(crane.Wheels.Max(wheel => wheel.XMm), view.Stroke.Max(pose => pose.Reach.Millimetres) + (hang?.Front ?? 0)) + 200;
+        var top = Math.Max(view.Stroke.Max(pose => pose.TipHeight.Millimetres) + 100, place is { RoofMm: < HighestMm } ? place.RoofMm + 120 : 0);
+        var scale = PictureWidth / (front - rear);
+        var at = new Frame(-rear * scale, (top * scale) + 2, scale);
+
+        var legs = at.Box(crane.Wheels.Min(wheel => wheel.XMm), 30, crane.Wheels.Max(wheel => wheel.XMm) - crane.Wheels.Min(wheel => wheel.XMm), Math.Max(10, crane.LegHeightMm - 30));
+        var still = $"{at.Line(rear, 0, front, 0)}{at.Line(0, 0, crane.PivotForwardMm, crane.PivotHeightMm)}{legs}";
+        var limits = "";
+        var captions = new List<Caption>();
+        if (place is not null)
+        {
+            if (place.RoofMm < HighestMm)
+            {
+                still += at.Line(rear, place.RoofMm, front, place.RoofMm);
+                Say(front, place.RoofMm, $"roof {LiftText.Show(place.RoofMm, "mm")}", 12);
+            }
+
+            limits = at.Line(rear, place.SillMm, front, place.SillMm) + at.Line(rear, place.SpaceUnderMm, front, place.SpaceUnderMm);
+            Say(front, place.SillMm, $"sill {LiftText.Show(place.SillMm, "mm")}", -3);
+            Say(front, place.SpaceUnderMm, $"under the car {LiftText.Show(place.SpaceUnderMm, "mm")}", -3);
+        }
+
+        return new LiftDrawing(PictureWidth, (top * scale) + 8, still, limits, captions, [.. view.Stroke.Select(pose => Pose(at, crane, pose, hang))]);
+
+        void Say(double x, double z, string text, double down)
+        {
+            var (u, v) = at.At(x, z);
+            captions.Add(new Caption(u - (6.2 * text.Length), v + down, text, true));
+        }
+    }
+
+    private static LiftPose Pose(Frame at, CraneTold crane, CranePose pose, Outline? hang)
+    {
+        var (sin, cos) = Math.SinCos(pose.BoomAngle.Radians);
+        var (reach, hook, tip) = (pose.Reach.Millimetres, pose.HookHeight.Millimetres, pose.TipHeight.Millimetres);
+        var boom = at.Line(crane.PivotForwardMm, crane.PivotHeightMm, reach, tip);
+        var ram = at.Line(crane.RamFootForwardMm, crane.RamFootHeightMm, crane.PivotForwardMm + (crane.RamPinAlongMm * cos), crane.PivotHeightMm + (crane.RamPinAlongMm * sin));
+        var words = $"Hook {LiftText.Show(hook, "mm")} over the floor, {LiftText.Show(reach, "mm")} forward of the post, boom at {LiftText.Degrees(pose.BoomAngle.Degrees)}.";
+        if (hang is null)
+            return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook), "", words);
+        var legs = string.Concat(hang.Hung.Legs.Select(leg => hang.Line(at, reach, hook, leg.At)));
+        return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook) + legs, hang.Box(at, reach, hook), $"{words} Lowest part of the engine {LiftText.Show(hang.Lowest(hook), "mm")} over the floor.");
+    }
+
+    /// <summary>The engine's outline about its hook, tilted as it hangs.</summary>
+    private sealed class Outline(HungLoad hung, PlaceTold place, IReadOnlyList<PartHeight> heights)
+    {
+        private readonly double top = heights.Count == 0 ? 0 : heights.Max(h => h.TopMm), bottom = heights.Count == 0 ? 0 : heights.Min(h => h.BottomMm);
+
+        public HungLoad Hung => hung;
+
+        public double Front => place.EngineLengthMm - hung.HookXMm;
+
+        public string Box(Frame at, double reach, double hook) => at.Polygon([.. Corners.Select(corner => Turned(corner.X, corner.Z, reach, hook))]);
+
+        public string Line(Frame at, double reach, double hook, Point3 eye)
+        {
+            var (x, z) = Turned(eye.X, eye.Z, reach, hook);
+            return at.Line(reach, hook, x, z);
+        }
+
+        public double Lowest(double hook) => Corners.Min(corner => Turned(corner.X, corner.Z, 0, hook).Z);
+
+        private (double X, double Z)[] Corners => [(0, bottom), (place.EngineLengthMm, bottom), (place.EngineLengthMm, top), (0, top)];
+
+        private (double X, double Z) Turned(double x, double z, double reach, double hook)
+        {
+            var (sin, cos) = Math.SinCos(hung.FrontUp.Radians);
+            var (dx, dz) = (x - hung.HookXMm, z - hung.HookZMm);
+            return (reach + (cos * dx) - (sin * dz), hook + (sin * dx) + (cos * dz));
+        }
+    }
+}
