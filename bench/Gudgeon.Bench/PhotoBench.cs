@@ -11,14 +11,16 @@ namespace Gudgeon.Bench;
 /// </summary>
 internal static class PhotoBench
 {
-    private const int Photos = 500;
+    private const int Usual = 500;
     private const int Different = 8;
     private const int Width = 4032;
     private const int Height = 3024;
     private const int Warm = 5;
 
-    public static async Task Run()
+    /// <param name="count">How many photos; fewer where time is short, and said.</param>
+    public static async Task Run(int? count)
     {
+        var many = count ?? Usual;
         var folder = Directory.CreateTempSubdirectory("gudgeon-bench-").FullName;
         try
         {
@@ -26,7 +28,7 @@ internal static class PhotoBench
             var photos = new PhotoFolder(book.Folder);
             byte[][] pictures = [.. Enumerable.Range(0, Different).Select(Picture)];
             var (ours, yardstick) = (new Sample(), new Sample());
-            for (var i = 0; i < Photos + Warm; i++)
+            for (var i = 0; i < many + Warm; i++)
             {
                 var file = Marked(pictures[i % Different], i);
                 var watch = Stopwatch.StartNew();
@@ -54,7 +56,7 @@ internal static class PhotoBench
             }
 
             using var process = Process.GetCurrentProcess();
-            Console.WriteLine($"photo: {Photos} photos of {Width} x {Height} ({pictures.Average(p => p.Length) / 1e6:0.0} MB) taken in {Sample.Show(ours.Median)} ms each, library thumbnail {Sample.Show(yardstick.Median)} ms (medians), ratio {Sample.Show(ours.Median / yardstick.Median)}; peak memory of the run {process.PeakWorkingSet64 >> 20} MB");
+            Console.WriteLine($"photo: {many} photos of {Width} x {Height} ({pictures.Average(p => p.Length) / 1e6:0.0} MB) taken in {Sample.Show(ours.Median)} ms each, library thumbnail {Sample.Show(yardstick.Median)} ms (medians), ratio {Sample.Show(ours.Median / yardstick.Median)}; peak memory of the run {process.PeakWorkingSet64 >> 20} MB");
         }
         finally
         {

@@ -17,7 +17,10 @@ foreach (var name in wanted)
             await PageBench.Run();
             break;
         case "photo":
-            await PhotoBench.Run();
+            await PhotoBench.Run(null);
+            break;
+        case var few when few.StartsWith("photo=", StringComparison.Ordinal) && int.TryParse(few[6..], out var count) && count > 0:
+            await PhotoBench.Run(count);
             break;
         default:
             Console.Error.WriteLine($"bench: met \"{name}\"; expected {string.Join(", ", all)}. Name one of them, or none for all.");

@@ -22,6 +22,16 @@ public sealed class ShopCertificateTests : IDisposable
     }
 
     [Fact]
+    public void Workshop_answers_to_the_names_of_its_certificate()
+    {
+        Make("bench.lan", "10.0.0.7");
+        var options = ShopDoor.OpenTo(new Host.HostOptions(folder), 5080);
+
+        Assert.Contains("bench.lan", options.Names);
+        Assert.Equal(["http://0.0.0.0:5080", "https://0.0.0.0:5081"], options.Urls);
+    }
+
+    [Fact]
     public void Certificate_made_again_is_by_the_same_authority()
     {
         Make("bench.lan", "10.0.0.7");

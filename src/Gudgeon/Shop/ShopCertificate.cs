@@ -31,6 +31,13 @@ public static class ShopCertificate
         // By way of PKCS 12: some platforms do not serve with a key that exists only in memory.
         X509CertificateLoader.LoadPkcs12(X509Certificate2.CreateFromPemFile(file, file).Export(X509ContentType.Pkcs12), null);
 
+    /// <summary>The names that a certificate is for: by these the workshop is called.</summary>
+    public static IReadOnlyList<string> NamesIn(string file)
+    {
+        using var certificate = X509Certificate2.CreateFromPemFile(file, file);
+        return [.. certificate.Extensions.OfType<X509SubjectAlternativeNameExtension>().SelectMany(names => names.EnumerateDnsNames())];
+    }
+
     /// <summary>Makes the authority when there is none, and a new certificate for these names and addresses. Phones that have the authority need nothing again.</summary>
     public static void Make(string booksFolder, IReadOnlyList<string> names, IReadOnlyList<IPAddress> addresses, DateTimeOffset now)
     {

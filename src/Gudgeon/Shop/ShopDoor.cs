@@ -22,7 +22,7 @@ public static class ShopDoor
             Shop = true,
             Certificate = secure ? certificate : null,
             Urls = secure ? [$"http://0.0.0.0:{port}", $"https://0.0.0.0:{(port == 0 ? 0 : port + 1)}"] : [$"http://0.0.0.0:{port}"],
-            Names = [.. options.Names, .. Addresses(), .. OwnNames()],
+            Names = [.. options.Names, .. Addresses(), .. OwnNames(), .. secure ? ShopCertificate.NamesIn(certificate) : []],
         };
     }
 
