@@ -18,6 +18,7 @@ public static class StripCommands
         line.Root.Subcommands.Add(Next(line));
         line.Root.Subcommands.Add(Done(line));
         line.Root.Subcommands.Add(Strike(line));
+        line.Root.Subcommands.Add(Learn(line));
     }
 
     private static Argument<string[]> Words(string what) => new("name") { Description = what, Arity = ArgumentArity.OneOrMore };
@@ -122,6 +123,27 @@ public static class StripCommands
             var request = book.Read(bench => Naming.Operation(bench, words).Then(id => Outcome.Of<Request>(parsed.GetValue(undo)
                 ? new UndoOperation(id, parsed.GetValue(note) ?? "", parsed.GetValue(over))
                 : new Tell(new OperationDone(id, parsed.GetValue(note) ?? "")))));
+            return Submit(line, parsed, book, request, parsed.GetValue(at));
+        });
+        return command;
+    }
+
+    private static Command Learn(CommandLine line)
+    {
+        var name = Words("What could not be got at: a part or a line");
+        var needs = new Option<string[]>("--first") { Description = "What had to be off or parted first; may be repeated", HelpName = "NAME", Required = true };
+        var why = new Option<string?>("--why") { Description = "Why", HelpName = "TEXT" };
+        var at = At();
+        var command = new Command("learn", "Keeps what had to come off to get at something; it governs the refit. Example: gudgeon learn exhaust manifold --first \"dipstick tube\"") { name, needs, why, at };
+        line.OnBook(command, (parsed, book) =>
+        {
+            var request = book.Read(bench => Naming.Thing(bench, string.Join(' ', parsed.GetRequiredValue(name))).Then(target =>
+            {
+                var found = parsed.GetRequiredValue(needs).Select(n => Naming.Thing(bench, n)).ToArray();
+                return found.FirstOrDefault(f => !f.Ok) is { } unknown
+                    ? Outcome.Refused<Request>(unknown.Refusals)
+                    : Outcome.Of<Request>(new Tell(new AccessLearned(target, [.. found.Select(f => f.Value)], parsed.GetValue(why) ?? "")));
+            }));
             return Submit(line, parsed, book, request, parsed.GetValue(at));
         });
         return command;
