@@ -38,7 +38,22 @@ public sealed class JointState
     public int? Required { get; internal set; }
 
     public Standing Standing { get; internal set; }
-    public JointPhase Phase { get; internal set; }
+
+    /// <summary>Undoing any of it makes whatever stage was done count no more.</summary>
+    public JointPhase Phase
+    {
+        get;
+        internal set
+        {
+            field = value;
+            if (value is JointPhase.Undone or JointPhase.HalfUndone)
+                Tightening.Undo();
+        }
+    }
+
+    /// <summary>How it is to be tightened and how far that has come.</summary>
+    public TighteningState Tightening { get; } = new();
+
     public IReadOnlyList<Lot> Lots => lots;
 
     /// <summary>Fasteners that were bought new for this joint.</summary>

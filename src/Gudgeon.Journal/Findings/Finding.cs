@@ -34,6 +34,11 @@ public static class FindingNames
     public const string BagFull = "bag-full";
     public const string LookOpen = "look-open";
     public const string GateOverridden = "gate-overridden";
+    public const string JointNotFinal = "joint-not-final";
+    public const string OneUseAgain = "one-use-again";
+    public const string StageInterrupted = "stage-interrupted";
+    public const string StageDiffers = "stage-differs";
+    public const string WrenchRange = "wrench-range";
     public const string ReadingOutside = "reading-outside";
     public const string ReadingTooClose = "reading-too-close";
     public const string ReadingDoubted = "reading-doubted";
@@ -61,6 +66,11 @@ public static class FindingNames
         [BagFull] = "fasteners from inside are still out when it is to be closed",
         [LookOpen] = "a gate asks for a look that nobody has said yes to",
         [GateOverridden] = "a gate was closed over its findings",
+        [JointNotFinal] = "the fasteners of a joint are in and not every stage of its book is done",
+        [OneUseAgain] = "fasteners that are used once went in again",
+        [StageInterrupted] = "a long pause lies inside a stage: it is done again for all, and after an angle stage all are slackened",
+        [StageDiffers] = "a wrench was set to another figure than the stage says",
+        [WrenchRange] = "a wrench was set below a fifth of its range or beyond its scale",
         [ReadingOutside] = "a figure is proven outside the limit that was typed",
         [ReadingTooClose] = "a figure is so near to its limit that the instrument cannot tell",
         [ReadingDoubted] = "a reading looks like a slip and nobody has said that it stands",

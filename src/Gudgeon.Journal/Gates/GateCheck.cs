@@ -35,9 +35,19 @@ public static class GateCheck
         let firm = gate.Firm.Contains(joint.Kind)
         where (firm || gate.Final.Contains(joint.Kind)) && joint.Part != closer?.Id
         where Concerns(bench.Engine.Parts[joint.Part], closer) && !bench.Part(joint.Part).IsAbsent
-        let state = bench.Joint(joint.Id)
-        where state.IsOpen
-        select new GateFinding(new(FindingNames.JointOpen, joint.Id, bench.NameOf(joint.Id), state.Required is { } n ? $"{state.In} of {n} fasteners in" : "not counted, not tight", "Tighten it, and say how many"), firm);
+        from finding in NotTight(bench, joint)
+        select new GateFinding(finding, firm);
+
+    private static IEnumerable<Finding> NotTight(Bench bench, Joint joint)
+    {
+        var state = bench.Joint(joint.Id);
+        if (state.IsOpen)
+            yield return new(FindingNames.JointOpen, joint.Id, bench.NameOf(joint.Id), state.Required is { } n ? $"{state.In} of {n} fasteners in" : "not counted, not tight", "Tighten it, and say how many");
+        else if (!bench.IsFinal(joint.Id))
+            yield return TighteningFindings.NotFinal(bench, joint);
+        if (TighteningFindings.UsedAgain(bench, joint) is { } again)
+            yield return again;
+    }
 
     private static IEnumerable<Finding> Parts(Bench bench, Gate gate, Part? closer) =>
         from part in bench.Engine.Parts.Values

@@ -20,6 +20,7 @@ public sealed class CommandLine
         AccountCommands.Add,
         CheckCommand.Add,
         GateCommand.Add,
+        TightenCommand.Add,
         JournalCommands.Add,
         ReplayCommand.Add,
         ServeCommand.Add,
