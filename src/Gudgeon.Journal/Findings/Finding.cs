@@ -39,6 +39,10 @@ public static class FindingNames
     public const string StageInterrupted = "stage-interrupted";
     public const string StageDiffers = "stage-differs";
     public const string WrenchRange = "wrench-range";
+    public const string PortWrong = "port-wrong";
+    public const string StillIn = "still-in";
+    public const string SmallShort = "small-short";
+    public const string WayRoundOpen = "way-round-open";
     public const string ReadingOutside = "reading-outside";
     public const string ReadingTooClose = "reading-too-close";
     public const string ReadingDoubted = "reading-doubted";
@@ -71,6 +75,10 @@ public static class FindingNames
         [StageInterrupted] = "a long pause lies inside a stage: it is done again for all, and after an angle stage all are slackened",
         [StageDiffers] = "a wrench was set to another figure than the stage says",
         [WrenchRange] = "a wrench was set below a fifth of its range or beyond its scale",
+        [PortWrong] = "a line is joined to another port than its own, or the tags differ",
+        [StillIn] = "a cap, plug, rag or tape that was put in is still in",
+        [SmallShort] = "a joint is closed with fewer dowels, restrictors, jets or O-rings than were found there",
+        [WayRoundOpen] = "a part with a place or way round of its own is back and nobody has looked",
         [ReadingOutside] = "a figure is proven outside the limit that was typed",
         [ReadingTooClose] = "a figure is so near to its limit that the instrument cannot tell",
         [ReadingDoubted] = "a reading looks like a slip and nobody has said that it stands",

@@ -21,6 +21,7 @@ public sealed class CommandLine
         CheckCommand.Add,
         GateCommand.Add,
         TightenCommand.Add,
+        TraceCommand.Add,
         JournalCommands.Add,
         ReplayCommand.Add,
         ServeCommand.Add,
