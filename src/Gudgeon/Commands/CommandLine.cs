@@ -22,6 +22,7 @@ public sealed class CommandLine
         GateCommand.Add,
         TightenCommand.Add,
         TraceCommand.Add,
+        TimingCommands.Add,
         JournalCommands.Add,
         ReplayCommand.Add,
         ServeCommand.Add,
