@@ -121,9 +121,8 @@ public sealed class TogetherTests(BrowserFixture browser) : IAsyncLifetime
 
     private static async Task Tap(IPage page, string name)
     {
-        await page.RunAndWaitForResponseAsync(
-            () => page.Locator("main").GetByRole(AriaRole.Button, new() { Name = name, Exact = true }).ClickAsync(),
-            r => r.Request.Method == "GET" && r.Url.Contains("told=", StringComparison.Ordinal));
-        await page.WaitForLoadStateAsync(LoadState.DOMContentLoaded);
+        var before = page.Url;
+        await page.Locator("main").GetByRole(AriaRole.Button, new() { Name = name, Exact = true }).ClickAsync();
+        await page.WaitForURLAsync(url => url != before && url.Contains("told=", StringComparison.Ordinal), new() { WaitUntil = WaitUntilState.DOMContentLoaded });
     }
 }
