@@ -117,6 +117,7 @@ public sealed partial class Bench
         {
             state.IsParted = true;
             state.IsImplied = true;
+            state.Found.Clear();
             state.PartedAt = recorded.At;
         }
     }

@@ -38,7 +38,28 @@ public sealed class JointState
     public int? Required { get; internal set; }
 
     public Standing Standing { get; internal set; }
-    public JointPhase Phase { get; internal set; }
+
+    /// <summary>Undoing any of it makes whatever stage was done count no more.</summary>
+    public JointPhase Phase
+    {
+        get;
+        internal set
+        {
+            field = value;
+            if (value is not (JointPhase.Undone or JointPhase.HalfUndone))
+                return;
+            Tightening.Undo();
+            foreach (var (what, count) in value == JointPhase.Undone ? Small.ToArray() : [])
+                Small[what] = count with { Fitted = 0 };
+        }
+    }
+
+    /// <summary>How it is to be tightened and how far that has come.</summary>
+    public TighteningState Tightening { get; } = new();
+
+    /// <summary>Dowels, restrictors, jets and the like between its faces, by what they are.</summary>
+    public SortedDictionary<string, SmallCount> Small { get; } = new(StringComparer.Ordinal);
+
     public IReadOnlyList<Lot> Lots => lots;
 
     /// <summary>Fasteners that were bought new for this joint.</summary>

@@ -16,6 +16,9 @@ public sealed class LineState
     /// <summary>Ends with a cap or plug in, by port id. Each must come out.</summary>
     public IReadOnlyList<string> Caps { get; internal set; } = [];
 
+    /// <summary>Where its ends were found after it was joined, and the tag there, by the port that the end belongs on.</summary>
+    public Dictionary<string, (string At, string Tag)> Found { get; } = [];
+
     public DateTimeOffset? PartedAt { get; internal set; }
     public bool IsAbsent { get; internal set; }
 }

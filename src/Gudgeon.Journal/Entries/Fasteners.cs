@@ -187,6 +187,7 @@ public sealed record FastenersIn(string Joint, int Count, int Fresh = 0, bool Al
         state.Move(l => l.Where.IsAtHand, old - fromHoles, Whereabouts.Engine);
         state.Open(new Lot(Whereabouts.Engine, Fresh));
         state.Fresh += Fresh;
+        state.Tightening.UsedAgain += old;
         if (All && state.Required is null)
         {
             state.Required = state.Opened - state.Fresh;

@@ -41,6 +41,7 @@ public sealed record LineParted(string Line, string Tag = "", IReadOnlyList<stri
         var state = bench.ChangeLine(Line);
         state.IsParted = true;
         state.IsImplied = false;
+        state.Found.Clear();
         state.PartedAt = recorded.At;
         state.Tag = Tag;
         state.Caps = Caps ?? [];
@@ -74,6 +75,7 @@ public sealed record LineJoined(string Line) : Entry
         var state = bench.ChangeLine(Line);
         state.IsParted = false;
         state.IsImplied = false;
+        state.Found.Clear();
         state.Caps = [];
     }
 }

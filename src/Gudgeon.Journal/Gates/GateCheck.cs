@@ -18,6 +18,8 @@ public static class GateCheck
         var closer = bench.Engine.Parts.GetValueOrDefault(closing);
         var soft = Parts(bench, gate, closer)
             .Concat(Plugs(bench, gate, closer))
+            .Concat(StillIn(bench, gate, closer))
+            .Concat(Small(bench, gate, closer))
             .Concat(Bags(bench, gate, closer))
             .Concat(Ports(bench, gate))
             .Concat(readings.SelectMany(r => r(bench, gate, closer)))
@@ -35,9 +37,19 @@ public static class GateCheck
         let firm = gate.Firm.Contains(joint.Kind)
         where (firm || gate.Final.Contains(joint.Kind)) && joint.Part != closer?.Id
         where Concerns(bench.Engine.Parts[joint.Part], closer) && !bench.Part(joint.Part).IsAbsent
-        let state = bench.Joint(joint.Id)
-        where state.IsOpen
-        select new GateFinding(new(FindingNames.JointOpen, joint.Id, bench.NameOf(joint.Id), state.Required is { } n ? $"{state.In} of {n} fasteners in" : "not counted, not tight", "Tighten it, and say how many"), firm);
+        from finding in NotTight(bench, joint)
+        select new GateFinding(finding, firm);
+
+    private static IEnumerable<Finding> NotTight(Bench bench, Joint joint)
+    {
+        var state = bench.Joint(joint.Id);
+        if (state.IsOpen)
+            yield return new(FindingNames.JointOpen, joint.Id, bench.NameOf(joint.Id), state.Required is { } n ? $"{state.In} of {n} fasteners in" : "not counted, not tight", "Tighten it, and say how many");
+        else if (!bench.IsFinal(joint.Id))
+            yield return TighteningFindings.NotFinal(bench, joint);
+        if (TighteningFindings.UsedAgain(bench, joint) is { } again)
+            yield return again;
+    }
 
     private static IEnumerable<Finding> Parts(Bench bench, Gate gate, Part? closer) =>
         from part in bench.Engine.Parts.Values
@@ -50,6 +62,22 @@ public static class GateCheck
         let part = bench.Engine.Parts.GetValueOrDefault(cap[..cap.LastIndexOf('.')])
         where part is null || Concerns(part, closer)
         select new Finding(FindingNames.CapIn, line.Id, cap, "a cap or plug is in", "Take it out");
+
+    private static IEnumerable<Finding> StillIn(Bench bench, Gate gate, Part? closer) => !gate.Empty.Contains(Register.Plugs) ? [] :
+        from item in bench.Register.Values
+        where item.Left > 0
+        let part = item.Put.Part is { } id ? bench.Engine.Parts.GetValueOrDefault(id) : null
+        where part is null || Concerns(part, closer)
+        select SmallThings.StillIn(bench, item);
+
+    /// <summary>Small parts of what is inside, and of the joint that closes it: they go in before the part does.</summary>
+    private static IEnumerable<Finding> Small(Bench bench, Gate gate, Part? closer) =>
+        from joint in bench.Engine.Joints.Values
+        where bench.IsTouched(joint.Id) && bench.Joint(joint.Id).Small.Count > 0
+        let part = bench.Engine.Parts[joint.Part]
+        where part.Id == closer?.Id || ((gate.Back.Contains(part.Kind) || gate.Final.Contains(joint.Kind)) && Concerns(part, closer))
+        from finding in SmallThings.Short(bench, joint)
+        select finding;
 
     private static IEnumerable<Finding> Bags(Bench bench, Gate gate, Part? closer) => !gate.Empty.Contains(Register.Bags) ? [] :
         from joint in bench.Engine.Joints.Values

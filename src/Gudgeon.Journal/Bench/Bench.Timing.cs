@@ -1,0 +1,16 @@
+namespace Gudgeon.Journal;
+
+public sealed partial class Bench
+{
+    /// <summary>The last reading of the piston stop, or null.</summary>
+    public TopFound? Top { get; internal set; }
+
+    /// <summary>Lobes as read, in order.</summary>
+    internal List<LobeRead> Lobes { get; } = [];
+
+    /// <summary>Thickness of the shim at each valve, mm.</summary>
+    internal SortedDictionary<string, double> Shims { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>The shims that can be had, or null.</summary>
+    public ShimsOffered? ShimsOffered { get; internal set; }
+}

@@ -1,0 +1,136 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Gudgeon.Engine;
+using Gudgeon.Journal;
+using Gudgeon.Sums;
+
+namespace Gudgeon.Commands;
+
+/// <summary>Tightening a joint by the stages of the owner's book.</summary>
+public static class TightenCommand
+{
+    public static void Add(CommandLine line)
+    {
+        var name = new Argument<string[]>("joint") { Description = "The part that it holds, or the joint's id", Arity = ArgumentArity.OneOrMore };
+        var set = new Option<string?>("--set") { Description = "Types what your book says: stages parted by semicolons", HelpName = "STAGES" };
+        var threads = new Option<string?>("--threads") { Description = "With --set: state of the threads: dry, oiled", HelpName = "STATE" };
+        var renew = new Option<bool>("--renew") { Description = "With --set: new fasteners each time" };
+        var washers = new Option<string?>("--washers") { Description = "With --set: number and way round", HelpName = "TEXT" };
+        var source = new Option<string?>("--source") { Description = "With --set: book and page", HelpName = "TEXT" };
+        var pattern = new Option<string?>("--pattern") { Description = "How they sit: 5x2 for five columns and two rows, circle 8, row 6", HelpName = "PATTERN" };
+        var stage = new Option<int?>("--stage") { Description = "Ticks this stage", HelpName = "N" };
+        var numbers = new Option<string?>("--numbers") { Description = "With --stage: numbers of the order, as 1,2,5; else all that are left", HelpName = "LIST" };
+        var wrench = new Option<string?>("--wrench") { Description = "With --stage: the wrench, by its id", HelpName = "ID" };
+        var setting = new Option<string?>("--setting") { Description = "With --stage: what it was set to, if other than the stage says", HelpName = "TEXT" };
+        var broken = new Option<int?>("--broken-off") { Description = "The work was broken off inside this stage", HelpName = "N" };
+        var tighten = new Command("tighten", "Shows the order and the stages of a joint, and ticks them. Example: gudgeon tighten head --stage 1 --wrench long") { name, set, threads, renew, washers, source, pattern, stage, numbers, wrench, setting, broken };
+        line.OnBook(tighten, (parsed, book) =>
+        {
+            var found = book.Read(bench => Naming.Joint(bench, string.Join(' ', parsed.GetRequiredValue(name))));
+            if (!found.TryGet(out var joint))
+                return line.Desk.Refuse(line.Json(parsed), found.Refusals);
+            var request = book.Read<Outcome<Entry>?>(bench =>
+                parsed.GetValue(set) is { } stages ? StageText.Read(stages, bench.Units).Then(s => Outcome.Of<Entry>(new ProcedureSet(joint, s, parsed.GetValue(threads) ?? "", parsed.GetValue(renew), parsed.GetValue(washers) ?? "", null, parsed.GetValue(source) ?? "")))
+                : parsed.GetValue(pattern) is { } sits ? Pattern(joint, sits)
+                : parsed.GetValue(broken) is { } at ? Outcome.Of<Entry>(new StageBrokenOff(joint, at, ""))
+                : parsed.GetValue(stage) is { } n ? Holes(bench, joint, parsed.GetValue(numbers)).Then(holes => TakeStage.Read(bench, joint, n, holes, parsed.GetValue(wrench), parsed.GetValue(setting) ?? "")).Then(done => Outcome.Of<Entry>(done))
+                : null);
+            if (request is null)
+                return Show(line, parsed, book, joint);
+            return request.TryGet(out var entry)
+                ? line.Desk.Show(line.Json(parsed), book, book.Submit(line.Desk.Sending(), new Tell(entry)))
+                : line.Desk.Refuse(line.Json(parsed), request.Refusals);
+        });
+        line.Root.Subcommands.Add(tighten);
+        line.Root.Subcommands.Add(Wrenches(line));
+    }
+
+    private static Command Wrenches(CommandLine line)
+    {
+        var name = new Argument<string?>("name") { Description = "Adds a wrench of that name; none lists them", Arity = ArgumentArity.ZeroOrOne };
+        var least = new Option<string?>("--least") { Description = "Lowest mark of its scale", HelpName = "TORQUE" };
+        var most = new Option<string?>("--most") { Description = "Highest mark of its scale", HelpName = "TORQUE" };
+        var wrench = new Command("wrench", "Lists the torque wrenches, or adds one. Example: gudgeon wrench long --least \"40 Nm\" --most \"210 Nm\"") { name, least, most };
+        line.OnBook(wrench, (parsed, book) =>
+        {
+            if (parsed.GetValue(name) is not { } called)
+            {
+                var kept = book.Read(bench => bench.Wrenches.Values.Where(w => !w.Gone).Select(w => (w.Wrench, Words: w.Words(bench), w.LeastNm, w.MostNm)).ToArray());
+                var facts = new JsonObject { ["wrenches"] = new JsonArray([.. kept.Select(w => new JsonObject { ["wrench"] = w.Wrench, ["least_nm"] = w.LeastNm, ["most_nm"] = w.MostNm })]) };
+                return line.Desk.Show(line.Json(parsed), "wrenches", facts, kept.Select(w => $"{w.Wrench}: {w.Words}").DefaultIfEmpty("No wrench in the list."));
+            }
+
+            var units = book.Read(bench => bench.Units);
+            var low = ReadingText.Read(parsed.GetValue(least) ?? "", "Nm", units, null, "--least");
+            var high = ReadingText.Read(parsed.GetValue(most) ?? "", "Nm", units, null, "--most");
+            return low.Ok && high.Ok
+                ? line.Desk.Show(line.Json(parsed), book, book.Submit(line.Desk.Sending(), new Tell(new WrenchKept(called.ToLowerInvariant().Replace(' ', '-'), called, low.Value, high.Value, $"{parsed.GetValue(least)} to {parsed.GetValue(most)}"))))
+                : line.Desk.Refuse(line.Json(parsed), [.. low.Refusals, .. high.Refusals]);
+        });
+        return wrench;
+    }
+
+    private static Outcome<Entry> Pattern(string joint, string text)
+    {
+        var lower = text.Trim().ToLowerInvariant();
+        var words = lower.Split([' ', 'x'], StringSplitOptions.RemoveEmptyEntries);
+        var sort = lower.StartsWith("circle", StringComparison.Ordinal) ? PatternSort.Circle : lower.StartsWith("row", StringComparison.Ordinal) ? PatternSort.Line : PatternSort.Grid;
+        var figures = words.Select(w => int.TryParse(w, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : 0).Where(n => n > 0).ToArray();
+        return (sort, figures) switch
+        {
+            (PatternSort.Grid, [var columns, var rows]) when columns < 200 && rows < 200 => Outcome.Of<Entry>(new PatternChosen(joint, sort, columns * rows, rows)),
+            (not PatternSort.Grid, [var count]) => Outcome.Of<Entry>(new PatternChosen(joint, sort, count)),
+            _ => Outcome.Refused<Entry>(new Refusal("--pattern", $"\"{text}\"", "5x2, circle 8 or row 6", "Write it so")),
+        };
+    }
+
+    /// <summary>Holes by their numbers in the order; null for all that are left.</summary>
+    private static Outcome<IReadOnlyList<int>?> Holes(Bench bench, string joint, string? numbers)
+    {
+        if (numbers is null)
+            return Outcome.Of<IReadOnlyList<int>?>(null);
+        var plan = TighteningPlan.Of(bench, joint);
+        var holes = new List<int>();
+        foreach (var word in numbers.Split([',', ' '], StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (!int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out var n) || n < 1 || (plan is not null && n > plan.Order.Count))
+                return Outcome.Refused<IReadOnlyList<int>?>(new Refusal("--numbers", $"\"{word}\"", plan is null ? "numbers such as 1,2,5" : $"1 to {plan.Order.Count}", "See gudgeon tighten without --stage"));
+            holes.Add(plan?.Order[n - 1] ?? n);
+        }
+
+        return Outcome.Of<IReadOnlyList<int>?>(holes);
+    }
+
+    private static int Show(CommandLine line, ParseResult parsed, Book book, string joint)
+    {
+        var (facts, text, final) = book.Read(bench =>
+        {
+            var state = bench.Joint(joint);
+            var plan = TighteningPlan.Of(bench, joint);
+            var count = state.Required ?? 0;
+            var stages = (state.Tightening.Procedure?.Stages ?? []).Select((s, i) => (Words: s.Words(), Done: state.Tightening.IsDone(i + 1, count), Ticked: state.Tightening.Ticks.Count(t => t.Stage == i + 1))).ToArray();
+            var findings = TighteningFindings.Of(bench).Where(f => f.About == joint).ToArray();
+            var facts = new JsonObject
+            {
+                ["joint"] = joint,
+                ["final"] = bench.IsFinal(joint) && state.Tightening.Procedure is not null && !state.IsOpen,
+                ["order"] = plan is null ? null : new JsonArray([.. plan.Order.Select(h => JsonValue.Create(h))]),
+                ["order_from"] = plan?.From,
+                ["stages"] = new JsonArray([.. stages.Select(s => new JsonObject { ["stage"] = s.Words, ["done"] = s.Done, ["ticked"] = s.Ticked })]),
+                ["findings"] = new JsonArray([.. findings.Select(f => f.Json())]),
+            };
+            string[] text =
+            [
+                .. Cautions.ForPage("tighten").Select(c => c.Text),
+                $"{bench.NameOf(joint)}: {(state.Required is { } n ? $"{state.In} of {n} in" : "not counted")}",
+                .. stages.Select((s, i) => $"  {i + 1}. {s.Words}: {(s.Done ? "done" : s.Ticked > 0 ? $"{s.Ticked} of {count} done" : "to do")}"),
+                plan is null ? "No order: say how they sit, with --pattern." : $"Order by hole: {string.Join(" ", plan.Order)} ({plan.From})",
+                .. findings.Select(f => f.ToString()),
+            ];
+            return (facts, text, findings.Length == 0);
+        });
+        return line.Desk.Show(line.Json(parsed), "tighten", facts, text, final ? Exit.Done : Exit.Refused);
+    }
+}
