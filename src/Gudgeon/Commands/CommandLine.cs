@@ -23,6 +23,8 @@ public sealed class CommandLine
         LiftCommand.Add,
         JournalCommands.Add,
         ReplayCommand.Add,
+        ReachCommands.Add,
+        MeansCommands.Add,
         ServeCommand.Add,
         Photos.PhotosCommand.Add,
         Shop.CertCommand.Add,
