@@ -7,12 +7,15 @@ public sealed partial class Bench
     /// <summary>Parts away at a shop, with what was sent.</summary>
     internal Dictionary<string, PartSent> Away { get; } = [];
 
-    internal Refusal? NoSuchPart(string id) =>
+    /// <summary>When a part is promised back from its shop; null when nobody said, or it is not away.</summary>
+    public DateTimeOffset? ShopDue(string part) => Away.GetValueOrDefault(part)?.Due;
+
+    public Refusal? NoSuchPart(string id) =>
         !Engine.Parts.ContainsKey(id) ? new Refusal("part", $"\"{id}\"", "a part of this engine", "Look at its name, or add it as a part that the tables lack")
         : Part(id).IsAbsent ? new Refusal(NameOf(id), "this engine does not have it", "a part of this engine", "Strike out the entry that said so if it does")
         : null;
 
-    internal Refusal? NoSuchJoint(string id) =>
+    public Refusal? NoSuchJoint(string id) =>
         !Engine.Joints.TryGetValue(id, out var joint) ? new Refusal("joint", $"\"{id}\"", "a joint of this engine", "Look at its name, or add the part that it holds")
         : Part(joint.Part).IsAbsent ? new Refusal(NameOf(id), "this engine does not have it", "a joint of this engine", "Strike out the entry that said so if it does")
         : null;

@@ -27,6 +27,8 @@ public sealed class CommandLine
         JournalCommands.Add,
         ReplayCommand.Add,
         MeasureCommands.Add,
+        ReachCommands.Add,
+        MeansCommands.Add,
         ServeCommand.Add,
         Photos.PhotosCommand.Add,
         Shop.CertCommand.Add,

@@ -55,7 +55,9 @@ public static class Slices
         new Register.RegisterSlice(),
         new Timing.TimingSlice(),
         new Start.StartSlice(),
+        new Plan.PlanSlice(),
     ];
+
 
     public static IReadOnlyList<NavItem> Nav { get; } = [.. All.SelectMany(s => s.Nav).OrderBy(n => n.Order)];
 }

@@ -1,0 +1,23 @@
+namespace Gudgeon.Journal;
+
+public sealed partial class Bench
+{
+    private readonly SortedDictionary<string, EquipmentTold> equipment = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> minutes = [];
+
+    /// <summary>What was told of equipment and helpers, the last of each, by name in lower case.</summary>
+    public IReadOnlyDictionary<string, EquipmentTold> Equipment => equipment;
+
+    /// <summary>The owner's week at the bench; empty while nobody told.</summary>
+    public IReadOnlyList<DayHours> Hours { get; internal set; } = [];
+
+    /// <summary>The plan that is worked to, or null.</summary>
+    public Recorded? KeptPlan { get; internal set; }
+
+    /// <summary>The owner's minutes for a part, line or operation, or null.</summary>
+    public int? MinutesOf(string what) => minutes.TryGetValue(what, out var told) ? told : null;
+
+    internal void Tell(EquipmentTold told) => equipment[Whereabouts.PlaceName(told.What)] = told;
+
+    internal void TellMinutes(string what, int taken) => minutes[what] = taken;
+}

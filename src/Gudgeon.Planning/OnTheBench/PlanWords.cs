@@ -1,0 +1,67 @@
+using System.Globalization;
+
+namespace Gudgeon.Planning.OnTheBench;
+
+/// <summary>How plans are said, alike on a page and in a command.</summary>
+public static class PlanWords
+{
+    /// <summary>Seconds as people say them: <c>40 min</c>, <c>3 h 20 min</c>.</summary>
+    public static string Minutes(long seconds)
+    {
+        var minutes = (seconds + 59) / 60;
+        return minutes < 60 ? $"{minutes} min" : minutes % 60 == 0 ? $"{minutes / 60} h" : $"{minutes / 60} h {minutes % 60} min";
+    }
+
+    /// <summary>The minutes of one step, with a word on whose they are; empty where nothing is done.</summary>
+    public static string Minutes(BenchWork work) => work.Minutes.High <= 0 ? ""
+        : string.Create(CultureInfo.InvariantCulture, $", {(work.Minutes.IsGuess ? $"{work.Minutes.Low:0.#} to {work.Minutes.High:0.#} min, a guess" : $"{work.Minutes.High:0.#} min, yours")}");
+
+    /// <summary>What a step asks for beyond time.</summary>
+    public static string Extras(BenchWork work) => string.Concat(new[]
+    {
+        work.Persons > 1 ? $"; {work.Persons} persons" : "",
+        work.Equipment.Count > 0 ? $"; needs {string.Join(", ", work.Equipment)}" : "",
+        work.RunsOut.Length > 0 ? $"; opened: {work.RunsOut}" : "",
+    });
+
+    /// <summary>How sure it is that there is no shorter way.</summary>
+    public static string Proof(ReachReport report) => report.IsProven
+        ? "No way takes less work: proven over every alternative that the book knows."
+        : $"No way takes less than {Minutes(report.BoundSeconds)}; whether this one is the least is not proven.";
+
+    /// <summary>Why something cannot be had, never a bare no.</summary>
+    public static IEnumerable<string> Why(WhyReport why, LookOffer? looks = null)
+    {
+        var name = Capital(why.Target.Name);
+        if (why.IsDone)
+        {
+            yield return $"{name}: nothing holds it, it is done already.";
+            yield break;
+        }
+
+        if (why.Rules.Length > 0)
+        {
+            yield return $"{name}: these rules contradict each other, so it can never be reached. Strike out or correct one of them:";
+            foreach (var rule in why.Rules)
+                yield return $"  {rule}";
+        }
+
+        if (why.Reasons.Length > 0)
+            yield return $"{name}: not as matters stand. {(why.Reasons.Length == 1 ? "One reason has" : $"{why.Reasons.Length} reasons have")} to go:";
+        foreach (var reason in why.Reasons)
+            yield return $"  {Capital(reason.Words)}{(reason.HoldsUp.Count > 0 ? $" (holds up: {string.Join(", ", reason.HoldsUp)})" : "")}";
+        if (looks is { SavesSeconds: null })
+            yield return $"Or look: {string.Join(" ", looks.Facts.Select(f => f.Question))} If so, there is a way.";
+        if (why.Way is { Steps.Length: > 0 } way)
+            yield return why.CanNow ? $"{name}: nothing is in the way, it can be done now." : $"{name}: {way.Steps.Length} steps away, about {Minutes(way.Seconds)}{(way.IsGuess ? ", a guess" : "")}. Directly in the way:";
+        else if (why.Way is not null)
+            yield return $"{name}: nothing is in the way.";
+        if (why.Way is { Steps.Length: > 0 } && !why.CanNow)
+        {
+            foreach (var rule in why.First)
+                yield return $"  {Capital(rule)}";
+        }
+    }
+
+    private static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
+}

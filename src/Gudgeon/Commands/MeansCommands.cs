@@ -1,0 +1,70 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using Gudgeon.Journal;
+using Gudgeon.Sums;
+
+namespace Gudgeon.Commands;
+
+/// <summary>What planning goes by: equipment and helpers, hours at the bench, the owner's own minutes.</summary>
+public static class MeansCommands
+{
+    public static void Add(CommandLine line)
+    {
+        line.Root.Subcommands.Add(Equipment(line));
+        line.Root.Subcommands.Add(Hours(line));
+        line.Root.Subcommands.Add(Minutes(line));
+    }
+
+    private static Command Equipment(CommandLine line)
+    {
+        var name = new Argument<string[]>("name") { Description = "What it is, or second person", Arity = ArgumentArity.OneOrMore };
+        var missing = new Option<bool>("--missing") { Description = "It is not there" };
+        var from = new Option<string?>("--from") { Description = "From when it is there, as 2026-01-31 or 2026-01-31 18:00", HelpName = "TIME" };
+        var until = new Option<string?>("--until") { Description = "When it has to be back", HelpName = "TIME" };
+        var command = new Command("equipment", "Tells whether equipment or a helper is there, and when. Example: gudgeon equipment engine stand --from 2026-11-14") { name, missing, from, until };
+        line.OnBook(command, (parsed, book) =>
+        {
+            var refusals = new List<Refusal>();
+            var (begins, ends) = (Time(line, "--from", parsed.GetValue(from), refusals), Time(line, "--until", parsed.GetValue(until), refusals));
+            return Record(line, parsed, book, refusals, new EquipmentTold(string.Join(' ', parsed.GetRequiredValue(name)), !parsed.GetValue(missing), begins, ends));
+        });
+        return command;
+    }
+
+    private static Command Hours(CommandLine line)
+    {
+        var week = new Argument<string[]>("week") { Description = "Days and times", Arity = ArgumentArity.OneOrMore };
+        var command = new Command("hours", "Tells when you can be at the bench in a usual week. Example: gudgeon hours \"mon-fri 19-22, sat 10-17\"") { week };
+        line.OnBook(command, (parsed, book) =>
+        {
+            var read = DayHours.Read(string.Join(' ', parsed.GetRequiredValue(week)));
+            return Record(line, parsed, book, read.Refusals, new HoursTold(read.Ok ? read.Value : []));
+        });
+        return command;
+    }
+
+    private static Command Minutes(CommandLine line)
+    {
+        var minutes = new Argument<int>("minutes") { Description = "How long it takes, in minutes" };
+        var name = new Argument<string[]>("name") { Description = "Part, line or operation", Arity = ArgumentArity.OneOrMore };
+        var command = new Command("minutes", "Tells how long a piece of work takes on this engine; plans use it instead of a guess. Example: gudgeon minutes 25 starter") { minutes, name };
+        line.OnBook(command, (parsed, book) =>
+        {
+            var found = book.Read(bench => Naming.Part(bench, string.Join(' ', parsed.GetRequiredValue(name))) is { Ok: true } part ? part : Naming.Thing(bench, string.Join(' ', parsed.GetRequiredValue(name))));
+            return Record(line, parsed, book, found.Refusals, new MinutesTold(found.Ok ? found.Value : "", parsed.GetRequiredValue(minutes)));
+        });
+        return command;
+    }
+
+    private static DateTimeOffset? Time(CommandLine line, string option, string? text, List<Refusal> refusals)
+    {
+        var time = line.Desk.When(text);
+        if (text is not null && time is null)
+            refusals.Add(new Refusal(option, $"\"{text}\"", "a time such as 2026-01-31 or 2026-01-31 19:40", "Write it so"));
+        return time;
+    }
+
+    private static int Record(CommandLine line, ParseResult parsed, Book book, IReadOnlyList<Refusal> refusals, Entry entry) => refusals.Count > 0
+        ? line.Desk.Refuse(line.Json(parsed), refusals)
+        : line.Desk.Show(line.Json(parsed), book, book.Submit(line.Desk.Sending(), new Tell(entry)));
+}
