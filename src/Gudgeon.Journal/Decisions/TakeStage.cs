@@ -13,7 +13,7 @@ public static class TakeStage
             return Outcome.Of(new StageDone(joint, stage, fasteners, wrench));
         if (!spec.HasTorque && spec.Sort != StageSort.Angle)
             return Outcome.Refused<StageDone>(new Refusal(bench.NameOf(joint), $"\"{setting}\" at a stage that says {spec.Words()}", "no figure there", "Leave the setting empty"));
-        return ReadingText.Read(setting, spec.HasTorque ? "Nm" : "deg", bench.Units, null, $"{bench.NameOf(joint)}, stage {stage}")
+        return SpotText.Read(setting, spec.HasTorque ? "Nm" : "deg", bench.Units, null, $"{bench.NameOf(joint)}, stage {stage}")
             .Then(value => Outcome.Of(new StageDone(joint, stage, fasteners, wrench, setting, value)));
     }
 }

@@ -63,8 +63,8 @@ public static class TightenCommand
             }
 
             var units = book.Read(bench => bench.Units);
-            var low = ReadingText.Read(parsed.GetValue(least) ?? "", "Nm", units, null, "--least");
-            var high = ReadingText.Read(parsed.GetValue(most) ?? "", "Nm", units, null, "--most");
+            var low = SpotText.Read(parsed.GetValue(least) ?? "", "Nm", units, null, "--least");
+            var high = SpotText.Read(parsed.GetValue(most) ?? "", "Nm", units, null, "--most");
             return low.Ok && high.Ok
                 ? line.Desk.Show(line.Json(parsed), book, book.Submit(line.Desk.Sending(), new Tell(new WrenchKept(called.ToLowerInvariant().Replace(' ', '-'), called, low.Value, high.Value, $"{parsed.GetValue(least)} to {parsed.GetValue(most)}"))))
                 : line.Desk.Refuse(line.Json(parsed), [.. low.Refusals, .. high.Refusals]);

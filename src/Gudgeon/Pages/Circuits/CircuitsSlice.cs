@@ -32,7 +32,7 @@ public sealed class CircuitsSlice : ISlice
 
     private static IReadOnlyList<Request> Fluid(Visit visit, IFormCollection form, List<Refusal> refusals)
     {
-        var read = ReadingText.Read(form.Text("amount"), "cm3", visit.Bench.Units, null, form.Text("fluid"));
+        var read = SpotText.Read(form.Text("amount"), "cm3", visit.Bench.Units, null, form.Text("fluid"));
         refusals.AddRange(read.Refusals);
         var way = form.Text("way") == nameof(FluidWay.Filled) ? FluidWay.Filled : FluidWay.Drained;
         return read.TryGet(out var cm3) ? [new Tell(new FluidMoved(form.Text("fluid"), way, cm3, form.Text("amount")))] : [];

@@ -55,8 +55,8 @@ public sealed class TightenSlice : ISlice
 
     private static IReadOnlyList<Request> Wrench(Visit visit, IFormCollection form, List<Refusal> refusals)
     {
-        var least = ReadingText.Read(form.Text("least"), "Nm", visit.Bench.Units, null, "lowest mark");
-        var most = ReadingText.Read(form.Text("most"), "Nm", visit.Bench.Units, null, "highest mark");
+        var least = SpotText.Read(form.Text("least"), "Nm", visit.Bench.Units, null, "lowest mark");
+        var most = SpotText.Read(form.Text("most"), "Nm", visit.Bench.Units, null, "highest mark");
         refusals.AddRange([.. least.Refusals, .. most.Refusals]);
         return refusals.Count > 0 ? [] : [new Tell(new WrenchKept(Visit.IdOf(form.Text("name")), form.Text("name"), least.Value, most.Value, $"{form.Text("least")} to {form.Text("most")}", form.Text("calibrated")))];
     }

@@ -37,7 +37,7 @@ public sealed class TimingSlice : ISlice
 
     private static double Figure(Visit visit, string text, string where, string unit, List<Refusal> refusals)
     {
-        var read = ReadingText.Read(text, unit, visit.Bench.Units, null, where);
+        var read = SpotText.Read(text, unit, visit.Bench.Units, null, where);
         refusals.AddRange(read.Refusals);
         return read.TryGet(out var value) ? value : 0;
     }
