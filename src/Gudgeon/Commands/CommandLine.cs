@@ -23,6 +23,7 @@ public sealed class CommandLine
         LiftCommand.Add,
         JournalCommands.Add,
         ReplayCommand.Add,
+        MeasureCommands.Add,
         ServeCommand.Add,
         Photos.PhotosCommand.Add,
         Shop.CertCommand.Add,

@@ -35,7 +35,7 @@ public sealed record NavItem(NavPlace Place, int Order, string Path, string Labe
 /// <summary>Every slice there is, and the navigation that they make together.</summary>
 public static class Slices
 {
-    public static IReadOnlyList<ISlice> All { get; } = [new Light.LightSlice(), new Books.BooksSlice(), new Strip.StripSlice(), new Account.AccountSlice(), new Parts.PartsSlice(), new Refit.RefitSlice(), new Lift.LiftSlice(), new Story.StorySlice(), new Photos.PhotosSlice(), new Photos.PinsSlice(), new Labels.LabelsSlice(), new Shop.ShopSlice()];
+    public static IReadOnlyList<ISlice> All { get; } = [new Light.LightSlice(), new Books.BooksSlice(), new Strip.StripSlice(), new Account.AccountSlice(), new Parts.PartsSlice(), new Refit.RefitSlice(), new Lift.LiftSlice(), new Measure.MeasureSlice(), new Story.StorySlice(), new Photos.PhotosSlice(), new Photos.PinsSlice(), new Labels.LabelsSlice(), new Shop.ShopSlice()];
 
     public static IReadOnlyList<NavItem> Nav { get; } = [.. All.SelectMany(s => s.Nav).OrderBy(n => n.Order)];
 }

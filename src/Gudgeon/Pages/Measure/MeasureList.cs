@@ -1,0 +1,54 @@
+using Gudgeon.Engine;
+using Gudgeon.Journal;
+
+namespace Gudgeon.Pages.Measure;
+
+/// <summary>A part on the Measure page.</summary>
+/// <param name="Read">How many places have a figure.</param>
+/// <param name="All">How many there are to read.</param>
+/// <param name="Worst">The worst call on it.</param>
+public sealed record PartToMeasure(string Id, string Name, int Read, int All, Call Worst);
+
+/// <summary>Parts of one area and kind.</summary>
+public sealed record KindToMeasure(string Name, IReadOnlyList<PartToMeasure> Parts);
+
+/// <summary>What there is to measure, by area.</summary>
+/// <param name="Attention">Figures that are out or too close to call, worst first.</param>
+public sealed record MeasureList(IReadOnlyList<(string Area, IReadOnlyList<KindToMeasure> Kinds)> Areas, IReadOnlyList<Assessment> Attention, IReadOnlyList<Doubt> Doubts, int Readings)
+{
+    public static MeasureList Of(Bench bench)
+    {
+        var started = new Assessor(bench).Started().ToArray();
+        var byPart = started.ToLookup(a => a.Place.Part);
+        var areas = bench.Engine.Parts.Values
+            .Where(p => !bench.Part(p.Id).IsAbsent)
+            .Select(p => (Part: p, On: bench.Places.On(p)))
+            .Where(x => x.On.Count > 0 && x.Part.Kind != "own" || byPart[x.Part.Id].Any())
+            .GroupBy(x => x.Part.Kind == "own" ? "Added parts" : x.On[0].Characteristic.Area)
+            .Select(area => (area.Key, (IReadOnlyList<KindToMeasure>)[.. area.GroupBy(x => x.Part.Kind).Select(kind => new KindToMeasure(
+                kind.Count() == 1 ? kind.First().Part.Name : Plural(bench, kind.Select(x => x.Part.Id)),
+                [.. kind.Select(x => new PartToMeasure(x.Part.Id, x.Part.Name, byPart[x.Part.Id].Count(a => a.Characteristic.IsRead), x.On.Where(o => o.Characteristic.IsRead).Sum(o => o.Places.Count), byPart[x.Part.Id].Select(a => a.Call).DefaultIfEmpty(Call.None).Max()))]))]));
+        return new MeasureList([.. areas], [.. started.Where(a => a.Call >= Call.TooCloseToCall).OrderByDescending(a => a.Call)], Journal.Doubts.Of(bench), bench.Readings.Count);
+    }
+
+    private static string Plural(Bench bench, IEnumerable<string> parts) => bench.Several(parts);
+}
+
+/// <summary>One part with everything that can be measured on it, place by place.</summary>
+public sealed record PartSheet(string Part, string Name, IReadOnlyList<(string Place, IReadOnlyList<Assessment> Rows)> Places, IReadOnlyList<JudgedFigure> Spreads, IReadOnlyList<Doubt> Doubts, string Material)
+{
+    public static PartSheet Of(Bench bench, string part)
+    {
+        var assessor = new Assessor(bench);
+        var all = assessor.Sheet(part);
+        if (bench.Engine.Parts[part].Kind == "own")
+            all = [.. all.Where(a => a.IsStarted)];
+        return new PartSheet(
+            part,
+            bench.NameOf(part),
+            [.. all.GroupBy(a => a.Place.Name).Select(g => (g.Key, (IReadOnlyList<Assessment>)[.. g]))],
+            [.. all.Select(a => a.Characteristic).Distinct().Select(assessor.Spread).Where(s => s is not null).Select(s => s!)],
+            [.. Journal.Doubts.Of(bench).Where(d => d.Reading.Taken.Part == part)],
+            bench.Materials.GetValueOrDefault(part) ?? "");
+    }
+}
