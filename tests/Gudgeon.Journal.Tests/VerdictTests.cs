@@ -83,20 +83,47 @@ public class VerdictTests
     }
 
     [Fact]
-    public void Next_step_names_more_readings_then_an_instrument_then_none()
+    public void Next_step_names_readings_or_an_instrument_or_none()
     {
-        // u = 0.002, of which half the variance is scatter: with n readings u² = 2e-6 + 2e-6/n. At 3.5 µm from the limit u must be 1.75 µm or less: n = 2 gives 1.732 µm.
+        // u = 0.002 mm, of which half the variance is scatter: with n readings u² = 2 + 2/n µm². At 3.5 µm from the limit u must be 1.75 µm or less: n = 2 gives 1.732 µm.
         using var more = Journal("49.9785");
-        Assert.Equal("One more reading of each spot would settle it, if they agree with what is there", more.Assess("crank.1", "main-journal").Figures[0].Next);
+        Assert.Equal("One more reading would settle it, if the mean stays where it is", more.Assess("crank.1", "main-journal").Figures[0].Next);
 
-        // At 1 µm the common part alone (1.41 µm) is too much: U of 1 µm is asked for.
+        // At 1 µm from the limit the common part alone (1.41 µm) is too much: u of 0.5 µm, U of 1 µm, is asked for.
         using var none = Journal("49.976");
-        Assert.Equal("An instrument with U of at most 0.0010\u00a0mm would settle it; none of yours has that", none.Assess("crank.1", "main-journal").Figures[0].Next);
+        Assert.Equal("No instrument you have will; one with a standard uncertainty of 0.00050 mm or less would (U = 0.0010 mm)", none.Assess("crank.1", "main-journal").Figures[0].Next);
         none.Good(new Tell(new InstrumentKept("fine", "bench micrometer", "mic2", "mm", 0.0001, 0.0008)));
-        Assert.Equal("bench micrometer would settle it: read it again with that", none.Assess("crank.1", "main-journal").Figures[0].Next);
+        Assert.Equal("The bench micrometer that reads to 0.00010 mm would settle it", none.Assess("crank.1", "main-journal").Figures[0].Next);
 
         using var on = Journal("49.975");
-        Assert.Equal("It lies on the limit: no instrument will settle it. Decide by hand, with the reason", on.Assess("crank.1", "main-journal").Figures[0].Next);
+        Assert.Equal("The value lies on the limit itself: no instrument will settle it. Decide by what the part must do", on.Assess("crank.1", "main-journal").Figures[0].Next);
+    }
+
+    [Fact]
+    public void Flatness_of_a_grid_is_the_least_zone_of_two_planes()
+    {
+        // A face that is only tilted is flat: heights 0.01·column + 0.02·row lie in one plane. One corner lifted by 0.09 then gives less than 0.09, for the planes tilt with it.
+        using var book = new MeasureBook();
+        var block = book.Part("block");
+        foreach (var (row, r) in new[] { ("near", 0), ("middle", 1), ("far", 2) })
+            foreach (var c in Enumerable.Range(1, 5))
+                book.Read(block, "deck-face", 1, $"{row}.g{c}", FormattableString.Invariant($"{0.01 * c + 0.02 * r:0.00}"), "fg");
+        Assert.Equal(0, Assert.Single(book.Assess(block, "deck-face").Figures).Value, 9);
+    }
+
+    [Fact]
+    public void Compression_ratio_by_formula_agrees_with_a_run_of_draws()
+    {
+        // Bore 80, stroke 80, chamber 40.0 cm³, gasket bore 81 by 1.2, deck −0.20, flat top: swept 402.12, clearance 47.19 cm³, ratio 9.52. Invented inputs, worked by hand.
+        using var book = new MeasureBook();
+        book.Good(new Tell(new InstrumentKept("bur", "burette", "bur", "cm3", 0.1, 0.25)));
+        foreach (var (spot, text, with) in new[] { ("bore", "80", "bg"), ("stroke", "80", "mic"), ("chamber", "40.0", "bur"), ("gasketbore", "81", "mic"), ("gasket", "1.2", "mic"), ("deck", "-0.20", "fg"), ("dome", "0", "bur") })
+            book.Read("piston.1", "compression-ratio", 1, spot, text, with);
+        var ratio = Assert.Single(book.Assess("piston.1", "compression-ratio").Figures);
+        Assert.Equal(9.52, ratio.Value, 0.005);
+        var found = Gudgeon.Engine.Characteristics.Find("compression-ratio")!;
+        var trial = new Assessor(book.Bench).Trial(found, book.Bench.Places.On(book.Bench.Engine.Parts["piston.1"], found)[0])!.Value;
+        Assert.Equal(ratio.Budget!.StandardUncertainty, trial.Run.StandardUncertainty, 0.02 * ratio.Budget.StandardUncertainty);
     }
 
     [Fact]
@@ -143,10 +170,11 @@ public class VerdictTests
     }
 
     [Theory]
-    [InlineData("86.512", "It is 0.5\u00a0mm off its sisters: a turn of the thimble?")]
-    [InlineData("8.6012", "It is ten or a hundred times off its sisters: is the decimal mark in its place?")]
-    [InlineData("3.3863", "Its sisters are 25.4 times as much: was it read in inches?")]
-    [InlineData("86.120", "It is unlike its 3 sisters, which lie between 86.01\u00a0mm and 86.014\u00a0mm: the wrong spot, or a slip in typing?")]
+    [InlineData("86.512", "86.512 mm: a turn of the thimble may have been misread. Was it 86.012 mm?")]
+    [InlineData("8.6012", "8.6012 mm: the decimal mark may have slipped. Was it 86.012 mm?")]
+    [InlineData("3.3863", "3.3863 mm: it may be in inches. Was it 86.01202 mm?")]
+    [InlineData("86.120", "86.12 mm: one digit may be wrong. Was it 86.02 mm?")]
+    [InlineData("87.700", "87.7 mm lies far from 86.012 mm. Is it this place, and this part?")]
     public void Slip_of_the_hand_is_asked_and_kept(string text, string why)
     {
         using var book = new MeasureBook();

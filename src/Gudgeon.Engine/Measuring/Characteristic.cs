@@ -27,6 +27,9 @@ public enum FigureKind
     /// <summary>First characteristic less the second: smallest and largest are both judged.</summary>
     Difference,
 
+    /// <summary>Of heights on a grid: least distance of two planes that hold them all.</summary>
+    Flatness,
+
     /// <summary>Below the best of the set, as a share of the best.</summary>
     Shortfall,
 

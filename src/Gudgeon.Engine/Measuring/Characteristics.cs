@@ -20,6 +20,7 @@ public static class Characteristics
         ["wear"] = FigureKind.Wear,
         ["loss"] = FigureKind.Loss,
         ["difference"] = FigureKind.Difference,
+        ["flatness"] = FigureKind.Flatness,
         ["shortfall"] = FigureKind.Shortfall,
     };
 

@@ -35,7 +35,7 @@ public sealed partial class Bench
     {
         var groups = ids
             .GroupBy(id => Engine.Parts.TryGetValue(id, out var part) && part.Kind != "own" ? part.Kind : id)
-            .Select(g => g.Count() == 1 ? NameOf(g.First()) : $"{g.Count()} {PluralOf(NameOf(g.First()))}")
+            .Select(g => g.Count() == 1 ? NameOf(g.First()) : $"{g.Count()} {PluralOf(g.Select(NameOf))}")
             .ToArray();
         return groups.Length switch
         {
@@ -45,11 +45,13 @@ public sealed partial class Bench
         };
     }
 
-    /// <summary>The name of many: the place number goes, the last word takes an s.</summary>
-    private static string PluralOf(string name)
+    /// <summary>The name of many: the words that all have in common, without place numbers; the last takes an s.</summary>
+    private static string PluralOf(IEnumerable<string> names)
     {
-        var words = name.Split(' ').Where(w => w.Length > 0 && !char.IsAsciiDigit(w[0])).ToArray();
-        var plain = string.Join(' ', words);
+        var all = names.Select(n => n.Split(' ')).ToArray();
+        var words = all[0].Where(w => w.Length > 0 && !char.IsAsciiDigit(w[0])).ToArray();
+        var common = words.Where(w => all.All(n => n.Contains(w))).ToArray();
+        var plain = string.Join(' ', common.Length > 0 ? common : words);
         return plain.EndsWith('s') || plain.EndsWith('x') || plain.EndsWith("ch", StringComparison.Ordinal) ? $"{plain}es" : $"{plain}s";
     }
 }

@@ -11,7 +11,7 @@ public sealed record TakeReading(Slot Slot, string Text, string? Instrument = nu
         if (bench.NoSuchSpot(Slot, out var spot) is { } missing)
             return Outcome.Refused<IReadOnlyList<Entry>>(missing);
         var zero = Instrument is null ? null : bench.ZeroOf(Instrument)?.Setting.Size;
-        return ReadingText.Read(Text, spot!.Unit, bench.Units, zero, bench.NameOf(Slot)).Then(value => Outcome.Of<IReadOnlyList<Entry>>(
+        return SpotText.Read(Text, spot!.Unit, bench.Units, zero, bench.NameOf(Slot)).Then(value => Outcome.Of<IReadOnlyList<Entry>>(
         [
             new ReadingTaken(Slot.Part, Slot.Characteristic, Slot.Place, Slot.Spot, Text.Trim(), value, spot.Unit,
                 spot.Unit == Units.Look ? null : Instrument, bench.ReadingsAt(Slot).Count + 1, PartC, GaugeC),

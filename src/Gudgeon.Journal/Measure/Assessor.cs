@@ -1,5 +1,5 @@
 using Gudgeon.Engine;
-using Gudgeon.Sums;
+using Gudgeon.Sums.Metrology;
 
 namespace Gudgeon.Journal;
 
@@ -43,6 +43,12 @@ public sealed class Assessor
             .SelectMany(c => bench.Places.All(c).Select(p => Of(c, p)))
             .Where(a => a.IsStarted);
     }
+
+    /// <summary>A formula's figure by a hundred thousand draws, beside its first-order budget; null for other figures.</summary>
+    public (MonteCarloResult Run, Validation Beside)? Trial(Characteristic characteristic, MeasuringPlace place) =>
+        maker.Trial(characteristic, place, 100_000, 1) is { } run && Of(characteristic, place).Figures is [{ Budget: { } budget }, ..]
+            ? (run, Validation.Of(budget, run))
+            : null;
 
     /// <summary>How far a set differs, largest less smallest of its places; null while fewer than two are read.</summary>
     public JudgedFigure? Spread(Characteristic characteristic)

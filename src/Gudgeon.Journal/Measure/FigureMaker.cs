@@ -1,6 +1,7 @@
 using Gudgeon.Engine;
 using Gudgeon.Sums;
 using Gudgeon.Sums.Metrology;
+using Gudgeon.Sums.Shapes;
 using Gudgeon.Sums.Statistics;
 
 namespace Gudgeon.Journal;
@@ -42,6 +43,7 @@ public sealed class FigureMaker(Bench bench, GaugeDesk gauges)
             FigureKind.OutOfRound => WidestOf(characteristic, grid.GroupBy(r => r.Spot.Row), "round one height: largest − smallest of the diameters"),
             FigureKind.Wear => unworn is null || grid.Length == 0 ? [] : [Lessened(characteristic, grid.MaxBy(r => r.Figure.Value).Figure, unworn, "largest − unworn")],
             FigureKind.Loss => unworn is null || grid.Length == 0 ? [] : [Lessened(characteristic, unworn, grid.MinBy(r => r.Figure.Value).Figure, "unworn − smallest")],
+            FigureKind.Flatness => grid.Length < characteristic.Spots.Count ? [] : [Face(characteristic, grid)],
             FigureKind.Shortfall => Shortfall(characteristic, source, grid),
             _ => [],
         };
@@ -59,7 +61,7 @@ public sealed class FigureMaker(Bench bench, GaugeDesk gauges)
     {
         var causes = Combined.Causes([(1, a), (-1, b)]);
         var value = (double)((decimal)a.Value - (decimal)b.Value);
-        var figure = new Gauged("d", what, value, a.Unit, causes, "");
+        var figure = new Gauged("d", what, value, a.Unit, causes, "") { Spots = 2 };
         return (figure, WorkingOf(what, formula, [a, b], figure, Guide));
     }
 
@@ -75,7 +77,7 @@ public sealed class FigureMaker(Bench bench, GaugeDesk gauges)
     private static MadeFigure Mean(Characteristic characteristic, IReadOnlyList<Gauged> figures)
     {
         var causes = Combined.Causes([.. figures.Select(f => (1.0 / figures.Count, f))]);
-        var mean = new Gauged("mean", $"{characteristic.Name}, mean", Samples.Mean(figures.Select(f => f.Value).ToArray()), figures[0].Unit, causes, "");
+        var mean = new Gauged("mean", $"{characteristic.Name}, mean", Samples.Mean(figures.Select(f => f.Value).ToArray()), figures[0].Unit, causes, "") { Spots = figures.Count };
         return new MadeFigure("", mean, WorkingOf(Sentence(characteristic.Name), "mean of the spots", figures, mean, Guide));
     }
 
@@ -83,6 +85,18 @@ public sealed class FigureMaker(Bench bench, GaugeDesk gauges)
     {
         var (figure, working) = Less(a, b, Sentence(characteristic.Name), formula);
         return new MadeFigure("", figure with { Name = characteristic.Name }, working);
+    }
+
+    /// <summary>Heights on a grid: the least distance of two planes that hold them all. How far apart the spots lie does not matter to it.</summary>
+    private static MadeFigure Face(Characteristic characteristic, (MeasuringSpot Spot, Gauged Figure)[] grid)
+    {
+        var rows = grid.Select(g => g.Spot.Row).Distinct().ToList();
+        var columns = grid.Select(g => g.Spot.Column).Distinct().ToList();
+        var zone = Flatness.MinimumZone([.. grid.Select(g => new Point3(columns.IndexOf(g.Spot.Column), rows.IndexOf(g.Spot.Row), g.Figure.Value))]);
+        var (high, low) = (grid[zone.Highest].Figure, grid[zone.Lowest].Figure);
+        var (far, _) = Less(high, low, characteristic.Name, "");
+        var figure = far with { Name = characteristic.Name, Value = zone.Zone };
+        return new MadeFigure("", figure, WorkingOf(Sentence(characteristic.Name), "least distance of two parallel planes that hold every spot", [.. grid.Select(g => g.Figure)], figure, "ISO 1101 flatness; minimum zone, exact"));
     }
 
     private static IEnumerable<MadeFigure> WidestOf(Characteristic characteristic, IEnumerable<IGrouping<string, (MeasuringSpot Spot, Gauged Figure)>> rows, string formula)
@@ -134,25 +148,57 @@ public sealed class FigureMaker(Bench bench, GaugeDesk gauges)
     {
         if (read.Count < characteristic.Spots.Count)
             return [];
-        var names = read.Select(r => r.Spot.Id).ToArray();
-        double Model(ReadOnlySpan<double> inputs)
-        {
-            var at = new Dictionary<string, double>();
-            for (var i = 0; i < names.Length; i++)
-                at[names[i]] = inputs[i];
-            return characteristic.Evaluate(at);
-        }
-
+        var model = ModelOf(characteristic);
         var inputs = read.Select(r => new ModelInput(r.Figure.Value, new BudgetLine(r.Figure.Name, r.Figure.StandardUncertainty ?? 0, ""))).ToArray();
-        var value = Model(inputs.Select(i => i.Value).ToArray());
+        var value = model(inputs.Select(i => i.Value).ToArray());
         if (!double.IsFinite(value))
             return [];
-        var slopes = FirstOrder.Of(Model, Units.Sign(characteristic.Unit), inputs).Lines;
+        var slopes = FirstOrder.Of(model, Units.Sign(characteristic.Unit), inputs).Lines;
         // A plain number such as a count of links is exact and has no instrument.
         var parts = read.Select((r, i) => (slopes[i].Sensitivity, r.Spot.Unit == "1" ? r.Figure with { Causes = [] } : r.Figure)).ToArray();
         var causes = Combined.Causes(parts);
-        var figure = new Gauged("y", characteristic.Name, value, characteristic.Unit, causes is { Count: 0 } ? null : causes, "");
+        var figure = new Gauged("y", characteristic.Name, value, characteristic.Unit, causes is { Count: 0 } ? null : causes, "") { Spots = read.Count };
         return [new MadeFigure("", figure, WorkingOf(Sentence(characteristic.Name), characteristic.Formula, [.. read.Select(r => r.Figure)], figure, Practice))];
+    }
+
+    /// <summary>Draws every input of a formula at random and runs it: whether first order serves shows beside it. Null for what is no formula or lacks an input.</summary>
+    public MonteCarloResult? Trial(Characteristic characteristic, MeasuringPlace place, int trials, ulong seed)
+    {
+        if (characteristic.Figure != FigureKind.Formula)
+            return null;
+        var read = ReadOf(characteristic, place);
+        if (read.Count < characteristic.Spots.Count || read.All(r => r.Figure.Causes is null))
+            return null;
+        // Each cause is drawn once and acts on every input that has it, so that what is shared cancels here as it does in the budget.
+        var keys = read.SelectMany(r => r.Figure.Causes ?? []).Select(c => c.Key).Distinct().ToList();
+        var pulls = read.Select(r => (r.Figure.Causes ?? []).Select(c => (Of: keys.IndexOf(c.Key), By: c.Line.StandardUncertainty)).ToArray()).ToArray();
+        var model = ModelOf(characteristic);
+        var inputs = new double[read.Count];
+        double Drawn(ReadOnlySpan<double> causes)
+        {
+            for (var i = 0; i < inputs.Length; i++)
+            {
+                inputs[i] = read[i].Figure.Value;
+                foreach (var (of, by) in pulls[i])
+                    inputs[i] += causes[of] * by;
+            }
+
+            return model(inputs);
+        }
+
+        return MonteCarlo.Run([.. keys.Select(_ => Distribution.Normal(0, 1))], Drawn, trials, seed);
+    }
+
+    private static Model ModelOf(Characteristic characteristic)
+    {
+        var names = characteristic.Spots.Select(s => s.Id).ToArray();
+        var at = new Dictionary<string, double>();
+        return inputs =>
+        {
+            for (var i = 0; i < names.Length; i++)
+                at[names[i]] = inputs[i];
+            return characteristic.Evaluate(at);
+        };
     }
 
     private static Working WorkingOf(string what, string formula, IReadOnlyList<Gauged> inputs, Gauged result, string source) => new(

@@ -4,7 +4,14 @@ namespace Gudgeon.Journal;
 
 /// <summary>One cause of uncertainty of a reading.</summary>
 /// <param name="Key">The same key in two readings means the same error in both: it cancels in their difference.</param>
-public sealed record Cause(string Key, BudgetLine Line);
+public sealed record Cause(string Key, BudgetLine Line)
+{
+    /// <summary>The scatter of one reading: more readings make it less.</summary>
+    public bool IsScatter => Key.StartsWith("reading ", StringComparison.Ordinal);
+
+    /// <summary>What another instrument would not bring.</summary>
+    public bool IsInstrument => Key.StartsWith("gauge ", StringComparison.Ordinal) || Key.StartsWith("certificate ", StringComparison.Ordinal) || Key.StartsWith("setting ", StringComparison.Ordinal);
+}
 
 /// <summary>A figure with the causes of its uncertainty.</summary>
 /// <param name="Symbol">Its symbol in a working: the spot, or a, b.</param>
@@ -12,6 +19,12 @@ public sealed record Cause(string Key, BudgetLine Line);
 /// <param name="Causes">Null when no instrument was named: then nothing can be judged.</param>
 public sealed record Gauged(string Symbol, string Name, double Value, string Unit, IReadOnlyList<Cause>? Causes, string AsTyped)
 {
+    /// <summary>How many spots it stands on.</summary>
+    public int Spots { get; init; } = 1;
+
+    /// <summary>True when the scatter comes from the owner's own repeats.</summary>
+    public bool ScatterIsKnown => Causes is { } causes && causes.Any(c => c.IsScatter && double.IsFinite(c.Line.DegreesOfFreedom));
+
     /// <summary>Standard uncertainty, or null when no instrument was named.</summary>
     public double? StandardUncertainty => Causes is null ? null : Combined.Budget(Value, Unit, Causes).StandardUncertainty;
 }

@@ -8,8 +8,6 @@ namespace Gudgeon.Journal;
 /// <summary>Holds a figure against the limits that the owner typed, or against practice where there is none.</summary>
 public sealed class Judge(Bench bench, GaugeDesk gauges)
 {
-    private const int MostReadings = 9;
-
     /// <summary>Limits of a part for one figure: lower and upper, or the spread of a set.</summary>
     public (Limits? Service, Limits? New) LimitsOf(string characteristic, string part, bool spread)
     {
@@ -36,7 +34,7 @@ public sealed class Judge(Bench bench, GaugeDesk gauges)
             ({ } s, { } n) => Word(s.Word, n.Word),
             _ => Word((byService ?? byNew)!.Word),
         };
-        return new JudgedFigure(spot, figure.Name, figure.Value, figure.Unit, working, budget, call, byService, byNew, [], Next(characteristic, place, figure, (byService ?? byNew)!));
+        return new JudgedFigure(spot, figure.Name, figure.Value, figure.Unit, working, budget, call, byService, byNew, [], Next(characteristic, figure, (byService ?? byNew)!));
     }
 
     /// <summary>A look passes or fails; there is nothing to measure it by.</summary>
@@ -95,40 +93,29 @@ public sealed class Judge(Bench bench, GaugeDesk gauges)
     }
 
     /// <summary>What would settle a figure that is too close to call; what is usually done about one that is out.</summary>
-    private string Next(Characteristic characteristic, MeasuringPlace place, Gauged figure, Verdict verdict)
+    private string Next(Characteristic characteristic, Gauged figure, Verdict verdict) => verdict.Word switch
     {
-        if (verdict.Word == VerdictWord.Within)
-            return "";
-        if (verdict.Word == VerdictWord.Outside)
-            return Usual(characteristic.Actions);
-        var margin = Math.Abs(verdict.Margin);
-        var factor = verdict.Margin < 0 || !verdict.CanProveWithin ? bench.Rule.OutsideFactor : verdict.Guard / verdict.StandardUncertainty;
-        if (margin <= 1e-9 * Math.Max(1, Math.Abs(figure.Value)))
-            return "It lies on the limit: no instrument will settle it. Decide by hand, with the reason";
-        var wanted = margin / factor;
-        if (MoreReadings(figure, wanted) is { } more)
-            return $"{(more == 1 ? "One more reading" : $"{more} more readings")} of each spot would settle it, if they agree with what is there";
-        var better = bench.Instruments.Values
-            .Where(i => i.Unit == figure.Unit && !i.Gone && i.StandardUncertainty * SpotsOf(figure) <= wanted)
-            .MaxBy(i => i.Expanded);
-        var asked = Units.Joined(Sums.Quantities.Figures.Fixed(2 * wanted / SpotsOf(figure), Sums.Quantities.Figures.PlacesFor(2 * wanted / SpotsOf(figure))), figure.Unit);
-        return better is not null ? $"{better.Name} would settle it: read it again with that"
-            : $"An instrument with U of at most {asked} would settle it; none of yours has that";
-    }
+        VerdictWord.Within => "",
+        VerdictWord.Outside => Usual(characteristic.Actions),
+        _ => Settling(figure, verdict).TrimEnd('.'),
+    };
 
-    /// <summary>Readings to add at each spot until the scatter no longer matters; null when the common part alone is too much.</summary>
-    private static int? MoreReadings(Gauged figure, double wanted)
+    private string Settling(Gauged figure, Verdict verdict)
     {
-        var scatter = figure.Causes!.Where(c => c.Key.StartsWith("reading ", StringComparison.Ordinal)).Sum(c => c.Line.StandardUncertainty * c.Line.StandardUncertainty);
-        var common = figure.Causes!.Where(c => !c.Key.StartsWith("reading ", StringComparison.Ordinal)).Sum(c => c.Line.StandardUncertainty * c.Line.StandardUncertainty);
-        for (var more = 1; more <= MostReadings; more++)
-            if (Math.Sqrt(common + scatter / (more + 1)) <= wanted)
-                return more;
-        return null;
+        var owned = bench.Instruments.Values.Where(i => i.Unit == figure.Unit && !i.Gone)
+            .Select(i => new Instrument(i.Name, i.Resolution, i.StandardUncertainty)).ToArray();
+        double Square(Func<Cause, bool> of) => figure.Causes!.Where(of).Sum(c => c.Line.StandardUncertainty * c.Line.StandardUncertainty);
+        var scatter = Square(c => c.IsScatter);
+        var instrument = Square(c => c.IsInstrument);
+        var other = Math.Sqrt(Square(c => !c.IsScatter && !c.IsInstrument));
+        // Readings that were averaged at one spot; a difference of two spots counts as one.
+        var count = Math.Max(1, figure.Causes!.Count(c => c.IsScatter) / Math.Max(1, figure.Spots));
+        var more = NextStep.After(verdict, new UncertaintyParts(Math.Sqrt(scatter * count), count, Math.Sqrt(instrument), other), owned, Units.Sign(figure.Unit), bench.Rule);
+        if (more.Kind == NextStepKind.MoreReadings || figure.ScatterIsKnown)
+            return more.Advice;
+        // The share of the scatter is only taken: another instrument brings its own.
+        return NextStep.After(verdict, new UncertaintyParts(0, 1, Math.Sqrt(scatter + instrument), other), owned, Units.Sign(figure.Unit), bench.Rule).Advice;
     }
-
-    /// <summary>By how much two spots of one instrument make the figure worse than one: at most √2 when nothing cancels.</summary>
-    private static double SpotsOf(Gauged figure) => figure.Causes!.Count(c => c.Key.StartsWith("reading ", StringComparison.Ordinal)) > 1 ? Math.Sqrt(2) : 1;
 
     private static string Usual(IReadOnlyList<RepairAction> actions) => actions.Count == 0
         ? ""

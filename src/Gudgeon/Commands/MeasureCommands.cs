@@ -105,11 +105,20 @@ public static class MeasureCommands
         line.OnBook(command, (parsed, book) =>
         {
             var json = line.Json(parsed);
-            var found = book.Read(bench => Naming.Part(bench, parsed.GetRequiredValue(part)).Then(id => Place(bench, id, parsed.GetRequiredValue(what), parsed.GetValue(place))));
-            return found.TryGet(out var assessment)
-                ? line.Desk.Show(json, "budget", new JsonObject { ["figures"] = new JsonArray([.. assessment.Figures.Select(f => BudgetJson(assessment, f))]) },
-                    assessment.Figures.SelectMany(f => BudgetLines(assessment, f)).DefaultIfEmpty("Nothing is measured there yet."))
-                : line.Desk.Refuse(json, found.Refusals);
+            var found = book.Read(bench => Naming.Part(bench, parsed.GetRequiredValue(part)).Then(id => Place(bench, id, parsed.GetRequiredValue(what), parsed.GetValue(place)))
+                .Then(a => Outcome.Of((Assessment: a, Trial: new Assessor(bench).Trial(a.Characteristic, a.Place)))));
+            if (!found.TryGet(out var shown))
+                return line.Desk.Refuse(json, found.Refusals);
+            var facts = new JsonObject { ["figures"] = new JsonArray([.. shown.Assessment.Figures.Select(f => BudgetJson(shown.Assessment, f))]) };
+            var lines = shown.Assessment.Figures.SelectMany(f => BudgetLines(shown.Assessment, f)).DefaultIfEmpty("Nothing is measured there yet.");
+            if (shown.Trial is var (run, beside))
+            {
+                var (low, high) = run.Symmetric(0.95);
+                facts["trial"] = new JsonObject { ["mean"] = run.Mean, ["u_standard"] = run.StandardUncertainty, ["low_95"] = low, ["high_95"] = high, ["first_order_serves"] = beside.FirstOrderServes };
+                lines = lines.Append($"    By 100,000 draws (JCGM 101): mean {run.Mean:G6}, u {run.StandardUncertainty:G3}, 95 % between {low:G6} and {high:G6}; first order {(beside.FirstOrderServes ? "serves" : "does not serve: take these")}");
+            }
+
+            return line.Desk.Show(json, "budget", facts, lines);
         });
         return command;
     }
@@ -167,7 +176,7 @@ public static class MeasureCommands
             {
                 if (parsed.GetValue(option) is not { } text)
                     return null;
-                var read = book.Read(bench => ReadingText.Read(text, characteristic.Unit, bench.Units, null, option.Name));
+                var read = book.Read(bench => SpotText.Read(text, characteristic.Unit, bench.Units, null, option.Name));
                 faults.AddRange(read.Refusals);
                 return read.Ok ? read.Value : null;
             }

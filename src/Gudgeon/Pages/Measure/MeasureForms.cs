@@ -112,7 +112,7 @@ internal static class MeasureForms
 
     private static double? Number(Bench bench, string text, string unit, string where, List<Refusal> refusals)
     {
-        var read = ReadingText.Read(text, unit, bench.Units, null, where);
+        var read = SpotText.Read(text, unit, bench.Units, null, where);
         refusals.AddRange(read.Refusals);
         return read.Ok ? read.Value : null;
     }

@@ -26,17 +26,18 @@ public sealed record MeasureList(IReadOnlyList<(string Area, IReadOnlyList<KindT
             .Where(x => x.On.Count > 0 && x.Part.Kind != "own" || byPart[x.Part.Id].Any())
             .GroupBy(x => x.Part.Kind == "own" ? "Added parts" : x.On[0].Characteristic.Area)
             .Select(area => (area.Key, (IReadOnlyList<KindToMeasure>)[.. area.GroupBy(x => x.Part.Kind).Select(kind => new KindToMeasure(
-                kind.Count() == 1 ? kind.First().Part.Name : Plural(bench, kind.Select(x => x.Part.Id)),
+                kind.Count() == 1 ? kind.First().Part.Name : bench.Several(kind.Select(x => x.Part.Id)),
                 [.. kind.Select(x => new PartToMeasure(x.Part.Id, x.Part.Name, byPart[x.Part.Id].Count(a => a.Characteristic.IsRead), x.On.Where(o => o.Characteristic.IsRead).Sum(o => o.Places.Count), byPart[x.Part.Id].Select(a => a.Call).DefaultIfEmpty(Call.None).Max()))]))]));
         return new MeasureList([.. areas], [.. started.Where(a => a.Call >= Call.TooCloseToCall).OrderByDescending(a => a.Call)], Journal.Doubts.Of(bench), bench.Readings.Count);
     }
-
-    private static string Plural(Bench bench, IEnumerable<string> parts) => bench.Several(parts);
 }
 
 /// <summary>One part with everything that can be measured on it, place by place.</summary>
 public sealed record PartSheet(string Part, string Name, IReadOnlyList<(string Place, IReadOnlyList<Assessment> Rows)> Places, IReadOnlyList<JudgedFigure> Spreads, IReadOnlyList<Doubt> Doubts, string Material)
 {
+    /// <summary>Characteristics with a figure at two places or more, here and on parts of the same kind: side by side against one band.</summary>
+    public IReadOnlyList<IReadOnlyList<Assessment>> Sets { get; init; } = [];
+
     public static PartSheet Of(Bench bench, string part)
     {
         var assessor = new Assessor(bench);
@@ -49,6 +50,14 @@ public sealed record PartSheet(string Part, string Name, IReadOnlyList<(string P
             [.. all.GroupBy(a => a.Place.Name).Select(g => (g.Key, (IReadOnlyList<Assessment>)[.. g]))],
             [.. all.Select(a => a.Characteristic).Distinct().Select(assessor.Spread).Where(s => s is not null).Select(s => s!)],
             [.. Journal.Doubts.Of(bench).Where(d => d.Reading.Taken.Part == part)],
-            bench.Materials.GetValueOrDefault(part) ?? "");
+            bench.Materials.GetValueOrDefault(part) ?? "")
+        {
+            Sets =
+            [
+                .. all.Where(a => a.IsStarted && a.Characteristic.Unit != Units.Look).Select(a => a.Characteristic).Distinct()
+                    .Select(c => (IReadOnlyList<Assessment>)[.. bench.Places.All(c).Select(p => assessor.Of(c, p)).Where(a => a.IsStarted)])
+                    .Where(set => set.Count > 1),
+            ],
+        };
     }
 }

@@ -19,6 +19,13 @@ public sealed class MeasureSlice : ISlice
         book.MapGet("/measure/{part}", Sheet);
         book.MapGet("/measure/{part}/{characteristic}/{place:int}", (Visit visit, string part, string characteristic, int place) =>
             Keypad(visit, new KeypadAsked(part, characteristic, place, visit.Http.Request.Query["spot"].ToString(), visit.Http.Request.Query["with"].ToString(), Query(visit, "partc"), Query(visit, "gaugec")), "", []));
+        book.MapGet("/measure.csv", (Visit visit) => TypedResults.Text(ReadingTable.Write(visit.Bench), "text/csv", System.Text.Encoding.UTF8));
+        book.MapPost("/measure/table", Strip.StripSlice.Form((_, form, refusals) =>
+        {
+            var read = ReadingTable.Read(form.Text("table"));
+            refusals.AddRange(read.Refusals);
+            return read.Ok ? read.Value : [];
+        }));
         book.MapPost("/measure/read", Read);
         book.MapPost("/measure/zero", Strip.StripSlice.Form(MeasureForms.Zero));
         book.MapPost("/measure/aside", Strip.StripSlice.Form((_, form, refusals) => MeasureForms.Aside(form, refusals)));

@@ -1,11 +1,12 @@
 using System.Globalization;
 using Gudgeon.Sums;
+using Gudgeon.Sums.Metrology;
 using Gudgeon.Sums.Quantities;
 
 namespace Gudgeon.Journal;
 
 /// <summary>Understands a reading as people type it at the bench, in the unit of its spot.</summary>
-public static class ReadingText
+public static class SpotText
 {
     private static readonly string[] passes = ["pass", "passes", "passed", "good", "ok", "okay", "yes", "fine", "none", "clean", "tight"];
     private static readonly string[] fails = ["fail", "fails", "failed", "bad", "no", "cracked", "leaks", "scored", "loose", "worn"];
@@ -22,13 +23,11 @@ public static class ReadingText
             return Refused(where, "nothing", unit == Units.Look ? "pass or fail" : $"a figure in {Units.Sign(unit)}", "Type the reading, or go on to another spot");
         if (unit == Units.Look)
             return Look(bare, where);
-        if (unit == "mm" && Offset(bare) is var (sign, amount))
-            return zero is { } setting
-                ? Length(amount, BookUnits.Metric, where, micrometres: true).Then(d => Outcome.Of(Tidy(setting + sign * d)))
-                : Refused(where, $"\"{bare}\", a distance from the gauge's zero", "a gauge that was set, or the whole size", "Say first what the gauge is set to, or type the size itself");
+        if (unit == "mm" && zero is null && IsStep(bare))
+            return Refused(where, $"\"{bare}\", a distance from the gauge's zero", "a gauge that was set, or the whole size", "Say first what the gauge is set to, or type the size itself");
         return unit switch
         {
-            "mm" => Length(bare, book, where),
+            "mm" => Told(ReadingText.Read(text, new ReadingPlace(book, Millimetres(zero), Millimetres(zero), where)), l => l.Millimetres, where),
             "um" => Told(QuantityText.Length(With(bare, "um"), book, where), l => l.Micrometres, where),
             "g" => Told(QuantityText.Mass(With(bare, book == BookUnits.Metric ? "g" : "oz"), book, where), m => m.Grams, where),
             "cm3" => Told(QuantityText.Volume(bare, book, where), v => v.CubicCentimetres, where),
@@ -50,24 +49,10 @@ public static class ReadingText
             : Refused(where, $"\"{text}\"", "pass or fail, or a word such as good, cracked, leaks", "Say which; the rest can go into a note");
     }
 
-    /// <summary>Sign and amount of a distance from zero: <c>+43</c>, <c>-0.5 thou</c>, <c>two thou over</c>. Null for a plain size.</summary>
-    private static (int Sign, string Amount)? Offset(string text)
-    {
-        var lower = text.ToLowerInvariant().Replace('−', '-');
-        foreach (var (word, sign) in new[] { ("over", 1), ("up", 1), ("under", -1), ("down", -1) })
-            if (lower.EndsWith($" {word}", StringComparison.Ordinal))
-                return (sign, text[..^(word.Length + 1)]);
-        if (lower is "zero" or "on zero")
-            return (1, "0");
-        if (lower[0] is not ('+' or '-'))
-            return null;
-        var rest = lower[1..].Trim();
-        // A bare whole figure is what a dial shows; with a decimal mark it is a size below or above nought, such as a deck height.
-        return rest.Length > 0 && (rest.All(char.IsAsciiDigit) || rest.Any(char.IsAsciiLetter) || rest.Contains('µ', StringComparison.Ordinal)) ? (lower[0] == '-' ? -1 : 1, rest) : null;
-    }
+    /// <summary>A sign and whole digits: what a dial shows. With a decimal mark it is a size below or above nought, such as a deck height.</summary>
+    private static bool IsStep(string text) => text.Length > 1 && text[0] is '+' or '-' or '−' && text[1..].All(char.IsAsciiDigit);
 
-    private static Outcome<double> Length(string text, BookUnits book, string where, bool micrometres = false) =>
-        Told(QuantityText.Length(micrometres ? With(text, "um") : text, book, where), l => l.Millimetres, where);
+    private static Length? Millimetres(double? size) => size is { } mm ? Length.FromMillimetres(mm) : null;
 
     /// <summary>A bare figure gets the unit of the spot.</summary>
     private static string With(string text, string unit) => text.Any(c => char.IsLetter(c) || c is '"' or '\'') ? text : $"{text} {unit}";
