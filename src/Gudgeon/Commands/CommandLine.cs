@@ -24,6 +24,7 @@ public sealed class CommandLine
         TightenCommand.Add,
         TraceCommand.Add,
         TimingCommands.Add,
+        BookFileCommand.Add,
         JournalCommands.Add,
         ReplayCommand.Add,
         MeasureCommands.Add,
