@@ -118,11 +118,39 @@ public class LiftTests
     [Fact]
     public void Headroom_that_is_short_says_what_to_take_off_and_passes_once_that_is_off()
     {
-        using var book = LiftBook.Told(place: LiftBook.Place with { Heights = [new(MassTold.WholeEngine, 450, -250), new("own.manifold", 720, 300)] });
-        Assert.Equal("hook over the engine: met 17\u00a0mm short; expected what is to stay free, and no less. Take off to gain: inlet manifold off: 270\u00a0mm.", book.Check(LiftAssessor.HeadroomId).Refusals.Single().ToString());
+        using var book = LiftBook.Told(place: LiftBook.Place with { SillMm = 300, Heights = [new(MassTold.WholeEngine, 450, -250), new("own.manifold", 720, 300)] });
+        Assert.Equal("hook over the engine: met 17\u00a0mm short; expected what is to stay free, and no less. Take off to gain: inlet manifold off: 270\u00a0mm.", book.Check(LiftAssessor.HeadroomId).Refusals[0].ToString());
         Assert.Empty(book.Check(LiftAssessor.HeadroomId).Figures);
         book.Good(new TakeOff("own.manifold"));
         Assert.Equal(LiftStanding.Passes, book.Check(LiftAssessor.HeadroomId).Standing);
+    }
+
+    // Invented: 1400 mm of engine, 1150 of it towards the post. With the boom up by 10° its end at 32 mm from the post has the boom 90 mm over it, less 62 of boom and look:
+    // no more than 27 is left of the 30 to stay free. So the hook stays below 1500 + 1200·sin 10° − 120 = 1588 mm, where 983 + 850 + 30 = 1863 are needed over the sill.
+    [Fact]
+    public void Boom_that_closes_on_the_engine_ends_the_stroke()
+    {
+        using var book = LiftBook.Told(place: LiftBook.Place with { EngineLengthMm = 1400, FreeEndToCrane = true });
+        var refusals = book.Check(LiftAssessor.HeadroomId).Refusals;
+        var refusal = refusals[0];
+        Assert.Equal(("over the sill", "boom", "Mark that height; longer legs of the sling give more"), (refusal.Where, refusals[1].Where, refusals[1].Remedy));
+        Assert.InRange(1863 - double.Parse(refusal.Met.Split('\u00a0')[0], System.Globalization.CultureInfo.InvariantCulture), 1400, 1588);
+        using var short_ = LiftBook.Told();
+        Assert.Contains(short_.Check(LiftAssessor.HeadroomId).Warnings, w => w.ToString().StartsWith("boom: met it closes on the engine above", StringComparison.Ordinal));
+    }
+
+    // By hand: drops upright under a bar as long as the eyes are apart, centre 305 of 500 from the rear eye: 200·9.80665·305/500 = 1196.4 N in front, 765 N behind;
+    // hook over the common centre of engine and bar, 200·55/208 = 52.9 mm forward of the bar's middle, hangs it level. Hook: 300 + 400 + 150 = 850 mm over the crank.
+    [Fact]
+    public void Leveller_shares_by_the_lever_and_says_where_its_carrier_levels()
+    {
+        var rig = LiftBook.Rig with { Legs = [new("front", new(500, 0, 300), 400), new("rear", new(0, 0, 300), 400)], Bar = new RigBar(500, 150, 200.0 * 55 / 208, 8) };
+        using var book = LiftBook.Told(engine: LiftBook.Engine with { Centre = new EnginePlace(305, 0, 0) }, rig: rig);
+        var check = book.Check(LiftAssessor.HangId);
+        Assert.Equal(("1196\u00a0N", "765\u00a0N", "53\u00a0mm"), (check.Figure("front: largest pull"), check.Figure("rear: largest pull"), check.Figure("carrier that hangs the engine level")));
+        Assert.Equal(850, book.Book.Read(LiftAssessor.Of).Hung!.HookZMm, 0.5);
+        // 200 + 10 of gear + 8 of bar, of 1000 and of 500 kg.
+        Assert.Equal("44\u00a0%", book.Check(LiftAssessor.PlateId).Figure("load on the plate"));
     }
 
     [Fact]

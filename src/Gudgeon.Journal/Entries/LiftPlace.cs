@@ -28,9 +28,10 @@ public sealed record FloorStop(double XMm, double YMm, double HeadingDeg);
 /// <param name="EngineWidthMm">The engine across.</param>
 /// <param name="RoomLengthMm">Floor along x; 0 where it is open.</param>
 /// <param name="RoomWidthMm">Floor along y; 0 where it is open.</param>
+/// <param name="FreeEndToCrane">True when the free end hangs towards the post.</param>
 public sealed record PlaceTold(
     double RoofMm, double SillMm, double SpaceUnderMm, double ReachMm, double ClearanceMm, double EngineLengthMm, double EngineWidthMm, IReadOnlyList<PartHeight> Heights,
-    double RoomLengthMm = 0, double RoomWidthMm = 0, IReadOnlyList<FloorThing>? Things = null, IReadOnlyList<FloorStop>? Way = null) : Entry
+    double RoomLengthMm = 0, double RoomWidthMm = 0, IReadOnlyList<FloorThing>? Things = null, IReadOnlyList<FloorStop>? Way = null, bool FreeEndToCrane = false) : Entry
 {
     [JsonIgnore]
     public bool HasFloor => Way is { Count: > 0 };

@@ -41,19 +41,26 @@ public sealed record HungLoad(IReadOnlyList<HungLeg> Legs, double HookXMm, doubl
         var bar = new HangingBar(Mm(told.SpanMm), Mm(told.HookOverMm), Mm(told.HookForwardMm), Mass.FromKilograms(told.MassKg), Mm(front.LengthMm), Mm(rear.LengthMm));
         return BarRig.HangUnderBar(load, Place(front.At), Place(rear.At), bar).Then(hanging =>
         {
-            Working Of(string what, WorkingFigure result) => Workings.Of("lifting.hang-under-bar", what,
+            WorkingFigure[] inputs =
                 [
                     new("m", "mass with its spread", (load.Mass + load.MassSpread).Kilograms, "kg"), new("Gx", "centre of mass to the front", load.Centre.X, "mm", load.CentreSpread.X / 2), new("Gz", "centre of mass up", load.Centre.Z, "mm", load.CentreSpread.Z / 2),
                     new("s", "span of the bar", told.SpanMm, "mm"), new("h", "hook over the bar", told.HookOverMm, "mm"), new("c", "hook forward of the middle", told.HookForwardMm, "mm"),
                     new("l1", "front drop", front.LengthMm, "mm"), new("l2", "rear drop", rear.LengthMm, "mm"),
-                ], result, LiftingCautions.Hanging);
-            LiftFigure[] figures =
+                ];
+            Working Of(string what, WorkingFigure result) => Workings.Of("lifting.hang-under-bar", what, inputs, result, LiftingCautions.Hanging);
+            List<LiftFigure> figures =
             [
                 new($"{front.Name}: largest pull, at {LiftText.Degrees(hanging.FrontToVertical.Degrees)} to the vertical", LiftText.Show(hanging.FrontPull.Newtons, "N"), Of("largest pull of the front drop", new("T1", "pull", hanging.FrontPull.Newtons, "N"))),
                 new($"{rear.Name}: largest pull, at {LiftText.Degrees(hanging.RearToVertical.Degrees)} to the vertical", LiftText.Show(hanging.RearPull.Newtons, "N"), Of("largest pull of the rear drop", new("T2", "pull", hanging.RearPull.Newtons, "N"))),
                 new("tilt, front up", LiftText.Degrees(hanging.FrontUp.Degrees), Of("tilt", new("tilt", "front up", hanging.FrontUp.Degrees, "°"))),
                 new("bending of a bar that hangs from its middle", LiftText.Show(hanging.Bending.NewtonMetres, "N·m"), Of("bending moment of the bar", new("M", "moment", hanging.Bending.NewtonMetres, "N·m"))),
             ];
+            if (BarRig.LevelCarrier(load, Place(front.At), Place(rear.At), bar, Mm(0.45 * told.SpanMm)).TryGet(out var level))
+            {
+                figures.Add(new("carrier that hangs the engine level, forward of the bar's middle", LiftText.Show(level.Millimetres, "mm"),
+                    Workings.Of("lifting.level-carrier", "carrier for a level engine", inputs, new("c", "hook forward of the middle", level.Millimetres, "mm"), LiftingCautions.Hanging)));
+            }
+
             // The hook over the engine: up each drop as it leans, along the bar to the carrier, up to the hook.
             var share = 0.5 + told.HookForwardMm / told.SpanMm;
             var over = share * (front.At.Z + front.LengthMm * Math.Cos(hanging.FrontToVertical.Radians)) + (1 - share) * (rear.At.Z + rear.LengthMm * Math.Cos(hanging.RearToVertical.Radians)) + told.HookOverMm;

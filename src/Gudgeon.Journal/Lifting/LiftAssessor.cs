@@ -123,7 +123,7 @@ public static class LiftAssessor
             return null;
         }
 
-        checks.Add(found.Answer.Passes ? LiftCheck.Good(HeadroomId, title, LiftingCautions.Hanging, found.Figures) : LiftCheck.Bad(HeadroomId, title, LiftingCautions.Hanging, LiftRoom.Refusals(found.Answer)));
+        checks.Add(found.Answer.Passes ? LiftCheck.Good(HeadroomId, title, LiftingCautions.Hanging, found.Figures, found.Warnings) : LiftCheck.Bad(HeadroomId, title, LiftingCautions.Hanging, [.. LiftRoom.Refusals(found.Answer), .. found.Warnings]));
         return found.Answer;
     }
 

@@ -5,24 +5,40 @@ using Gudgeon.Sums.Quantities;
 
 namespace Gudgeon.Journal;
 
+/// <summary>What is to spare in height, with the way it was reached.</summary>
+internal sealed record RoomFound(HeadroomAnswer Answer, IReadOnlyList<Refusal> Warnings, IReadOnlyList<LiftFigure> Figures);
+
 /// <summary>What is to spare in height, and what to take off to gain some.</summary>
 internal static class LiftRoom
 {
-    public static Outcome<(HeadroomAnswer Answer, IReadOnlyList<LiftFigure> Figures)> Spare(Bench bench, PlaceTold place, CraneTold crane, HungLoad hung, IReadOnlyList<CranePose> stroke)
+    public static Outcome<RoomFound> Spare(Bench bench, PlaceTold place, CraneTold crane, HungLoad hung, IReadOnlyList<CranePose> stroke)
     {
         var there = stroke.Where(pose => pose.Reach.Millimetres >= place.ReachMm).ToList();
         if (there.Count == 0)
         {
-            return Outcome.Refused<(HeadroomAnswer, IReadOnlyList<LiftFigure>)>(new Refusal("reach", $"{LiftText.Show(stroke.Max(pose => pose.Reach.Millimetres), "mm")} at most along the stroke", $"{LiftText.Show(place.ReachMm, "mm")} or more",
+            return Outcome.Refused<RoomFound>(new Refusal("reach", $"{LiftText.Show(stroke.Max(pose => pose.Reach.Millimetres), "mm")} at most along the stroke", $"{LiftText.Show(place.ReachMm, "mm")} or more",
                 "Draw the boom out, and look at its plate again, or bring the crane nearer"));
         }
 
-        var highest = there.MaxBy(pose => pose.HookHeight.Millimetres)!;
+        // The boom closes on the engine as it rises: only the strokes before it does count.
+        var outline = HungOutline.Of(bench, hung);
+        bool IsClear(CranePose pose) => outline is null || outline.BoomSpare(crane, pose) >= place.ClearanceMm;
+        var clear = there.SkipWhile(pose => !IsClear(pose)).TakeWhile(IsClear).ToList();
+        if (clear.Count == 0)
+        {
+            return Outcome.Refused<RoomFound>(new Refusal("boom", $"nearer than {LiftText.Show(place.ClearanceMm, "mm")} to the engine at every stroke", "a boom that stays off the engine", "Take longer legs, draw the boom out, or turn the engine's short end to the post"));
+        }
+
+        var highest = clear.MaxBy(pose => pose.HookHeight.Millimetres)!;
+        IReadOnlyList<Refusal> warnings = clear[^1] == there[^1] ? [] :
+        [
+            new Refusal("boom", $"it closes on the engine above {LiftText.Show(clear[^1].HookHeight.Millimetres, "mm")} of hook", "a stroke that stops there", "Mark that height; longer legs of the sling give more"),
+        ];
         var boom = Length.FromMillimetres(Math.Max(highest.TipHeight.Millimetres, crane.PivotHeightMm) + crane.BoomOverTipMm - highest.HookHeight.Millimetres);
         // A tilted engine hangs lower at one end, at most by half its length.
         var drop = Length.FromMillimetres(place.EngineLengthMm / 2 * Math.Sin(hung.MostTilt.Radians));
         var lift = new HeadroomCase(highest.HookHeight, boom, Mm(place.RoofMm), Mm(place.SillMm), Mm(place.SpaceUnderMm), Mm(crane.LegHeightMm), hung.HookZMm, drop, Mm(place.ClearanceMm), Items(bench, place));
-        return Headroom.Spare(lift).Then(answer => Outcome.Of<(HeadroomAnswer, IReadOnlyList<LiftFigure>)>((answer, [.. answer.Points.Select(point => new LiftFigure(
+        return Headroom.Spare(lift).Then(answer => Outcome.Of(new RoomFound(answer, warnings, [.. answer.Points.Select(point => new LiftFigure(
             $"{point.Name}: to spare", LiftText.Show(point.Spare.Millimetres, "mm"), Workings.Of("lifting.spare", point.Name,
             [
                 new("h", "highest hook", lift.HookHighest.Millimetres, "mm"), new("h", "boom over the hook", boom.Millimetres, "mm"), new("h", "roof", place.RoofMm, "mm"), new("h", "sill", place.SillMm, "mm"),

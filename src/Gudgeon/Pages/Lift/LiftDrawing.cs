@@ -22,9 +22,9 @@ public sealed record LiftDrawing(double Width, double Height, string Fixed, stri
     public static LiftDrawing Of(Bench bench, LiftView view)
     {
         var (crane, place) = (bench.Crane!, bench.LiftPlace);
-        var hang = place is null || view.Hung is not { } hung ? null : new Outline(hung, place, [.. place.Heights.Where(h => h.Part == MassTold.WholeEngine || bench.Part(h.Part).IsOn)]);
+        var hang = HungOutline.Of(bench, view.Hung);
         var rear = Math.Min(-250, crane.Wheels.Min(wheel => wheel.XMm) - 150);
-        var front = Math.Max(crane.Wheels.Max(wheel => wheel.XMm), view.Stroke.Max(pose => pose.Reach.Millimetres) + (hang?.Front ?? 0)) + 200;
+        var front = Math.Max(crane.Wheels.Max(wheel => wheel.XMm), view.Stroke.Max(pose => pose.Reach.Millimetres) + (hang?.Beyond ?? 0)) + 200;
         var top = Math.Max(view.Stroke.Max(pose => pose.TipHeight.Millimetres) + 100, place is { RoofMm: < HighestMm } ? place.RoofMm + 120 : 0);
         var scale = PictureWidth / (front - rear);
         var at = new Frame(-rear * scale, (top * scale) + 2, scale);
@@ -55,7 +55,7 @@ public sealed record LiftDrawing(double Width, double Height, string Fixed, stri
         }
     }
 
-    private static LiftPose Pose(Frame at, CraneTold crane, CranePose pose, Outline? hang)
+    private static LiftPose Pose(Frame at, CraneTold crane, CranePose pose, HungOutline? hang)
     {
         var (sin, cos) = Math.SinCos(pose.BoomAngle.Radians);
         var (reach, hook, tip) = (pose.Reach.Millimetres, pose.HookHeight.Millimetres, pose.TipHeight.Millimetres);
@@ -64,36 +64,7 @@ public sealed record LiftDrawing(double Width, double Height, string Fixed, stri
         var words = $"Hook {LiftText.Show(hook, "mm")} over the floor, {LiftText.Show(reach, "mm")} forward of the post, boom at {LiftText.Degrees(pose.BoomAngle.Degrees)}.";
         if (hang is null)
             return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook), "", words);
-        var legs = string.Concat(hang.Hung.Legs.Select(leg => hang.Line(at, reach, hook, leg.At)));
-        return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook) + legs, hang.Box(at, reach, hook), $"{words} Lowest part of the engine {LiftText.Show(hang.Lowest(hook), "mm")} over the floor.");
-    }
-
-    /// <summary>The engine's outline about its hook, tilted as it hangs.</summary>
-    private sealed class Outline(HungLoad hung, PlaceTold place, IReadOnlyList<PartHeight> heights)
-    {
-        private readonly double top = heights.Count == 0 ? 0 : heights.Max(h => h.TopMm), bottom = heights.Count == 0 ? 0 : heights.Min(h => h.BottomMm);
-
-        public HungLoad Hung => hung;
-
-        public double Front => place.EngineLengthMm - hung.HookXMm;
-
-        public string Box(Frame at, double reach, double hook) => at.Polygon([.. Corners.Select(corner => Turned(corner.X, corner.Z, reach, hook))]);
-
-        public string Line(Frame at, double reach, double hook, Point3 eye)
-        {
-            var (x, z) = Turned(eye.X, eye.Z, reach, hook);
-            return at.Line(reach, hook, x, z);
-        }
-
-        public double Lowest(double hook) => Corners.Min(corner => Turned(corner.X, corner.Z, 0, hook).Z);
-
-        private (double X, double Z)[] Corners => [(0, bottom), (place.EngineLengthMm, bottom), (place.EngineLengthMm, top), (0, top)];
-
-        private (double X, double Z) Turned(double x, double z, double reach, double hook)
-        {
-            var (sin, cos) = Math.SinCos(hung.FrontUp.Radians);
-            var (dx, dz) = (x - hung.HookXMm, z - hung.HookZMm);
-            return (reach + (cos * dx) - (sin * dz), hook + (sin * dx) + (cos * dz));
-        }
+        var legs = string.Concat(hang.Eyes(pose).Select(eye => at.Line(reach, hook, eye.X, eye.Y)));
+        return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook) + legs, at.Polygon([.. hang.Corners(pose).Select(c => (c.X, c.Y))]), $"{words} Lowest part of the engine {LiftText.Show(hang.Lowest(pose), "mm")} over the floor.{(hang.Touches(crane, pose) ? " Here the boom touches the engine: never so far." : "")}");
     }
 }

@@ -36,7 +36,7 @@ internal static class LiftMachineForms
             [.. known.Where(x => x.Part is not null).Select(x => new PartHeight(x.Part!, x.Line.Figures[0], x.Line.Figures[1]))],
             fields.Mm("room-length", "length of the floor", 0), fields.Mm("room-width", "width of the floor", 0),
             [.. things.Select(line => new FloorThing(line.Name, line.Figures[0], line.Figures[1], line.Figures[2], line.Figures[3], line.Figures.Count > 4 ? line.Figures[4] : 0, line.Marks == "moves", line.Marks == "legs pass"))],
-            [.. way.Select(line => new FloorStop(line.Figures[0], line.Figures[1], line.Figures[2]))]))];
+            [.. way.Select(line => new FloorStop(line.Figures[0], line.Figures[1], line.Figures[2]))], fields.Has("free-end")))];
     }
 
     public static IReadOnlyList<Request> Stand(Visit visit, IFormCollection form, List<Refusal> refusals)
