@@ -20,6 +20,7 @@ public sealed class MeasureTests(BrowserFixture browser, Workshop workshop) : IC
         await page.GetByLabel("What you call it").FillAsync("bore gauge");
         await page.GetByLabel("U of one reading").FillAsync("0.006");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Instrument bore gauge");
         await page.LookAt("measure-02-instruments");
 
         await Limit(page, "bore", "85.99", "86.02");
@@ -36,6 +37,7 @@ public sealed class MeasureTests(BrowserFixture browser, Workshop workshop) : IC
         await page.GetByLabel("Set to, mm").FillAsync("86.000");
         await page.GetByLabel("On", new() { Exact = true }).FillAsync("setting ring");
         await page.GetByRole(AriaRole.Button, new() { Name = "It is set" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#aloud")).ToContainTextAsync("set to 86");
         await page.LookAt("measure-06-keypad");
 
         foreach (var reading in bore)
@@ -178,5 +180,6 @@ public sealed class MeasureTests(BrowserFixture browser, Workshop workshop) : IC
         await page.GetByLabel("Book or sheet").FillAsync("invented book");
         await page.GetByLabel("Page", new() { Exact = true }).FillAsync("12");
         await page.GetByRole(AriaRole.Button, new() { Name = "Set the limit" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("limit, in service");
     }
 }
