@@ -145,4 +145,14 @@ public class StripTests
         Assert.True(book.Bench.Part("own.starter").IsOn);
         Assert.False(book.Bench.Part("own.head").IsOn);
     }
+
+    [Fact]
+    public void FastenersOut_lots_without_a_place_are_not_taken_for_each_other()
+    {
+        using var book = new TestBook();
+        book.Good(new TakeOff("own.manifold", [new OutLot(2, "", "bolt"), new OutLot(1, "", "", null, Fate.Broken)]));
+        var joint = book.Bench.Joint("j-own.manifold");
+        Assert.Equal((3, 1), (joint.Required, joint.Short));
+        Assert.Equal(2, joint.Lots.Single(l => l.Where.Spot == Spot.Unplaced).Count);
+    }
 }

@@ -81,26 +81,25 @@ public sealed record FastenersOut(string Joint, IReadOnlyList<OutLot> Lots, bool
     {
         var state = bench.ChangeCounted(Joint);
         var known = state.Required is not null;
-        var missing = Math.Max(0, state.Lots.Where(IsThere).Sum(l => l.Count) - Lots.Sum(l => l.Count));
+
+        // Those that came out untold of are among the ones told of now; they wait with the rest while these are shared out.
+        var untold = state.Lots.Where(l => l.Where.Spot == Spot.Unplaced).Sum(l => l.Count);
+        state.Move(l => l.Where.Spot == Spot.Unplaced, untold, Whereabouts.Engine);
+        state.Open(new Lot(Whereabouts.Engine, Math.Max(0, Lots.Sum(l => l.Count) - state.In)));
         foreach (var lot in Lots)
         {
-            var there = state.Lots.Where(IsThere).Sum(l => l.Count);
-            if (lot.Count > there)
-            {
-                state.Open(new Lot(Whereabouts.Engine, lot.Count - there));
-            }
-
-            state.Move(IsThere, lot.Count, lot.Where, lot.Size, lot.Fastener);
+            state.Move(l => l.Where.Spot == Spot.Engine, lot.Count, lot.Where, lot.Size, lot.Fastener);
         }
 
         if (All)
         {
-            state.Move(IsThere, missing, Whereabouts.Unaccounted);
+            state.Move(l => l.Where.Spot == Spot.Engine, state.In, Whereabouts.Unaccounted);
             state.Phase = JointPhase.Undone;
             state.Standing = Standing.Counted;
         }
         else
         {
+            state.Move(l => l.Where.Spot == Spot.Engine, Math.Min(state.In, untold), Whereabouts.Unplaced);
             state.Phase = known && state.In == 0 ? JointPhase.Undone : JointPhase.HalfUndone;
         }
 
