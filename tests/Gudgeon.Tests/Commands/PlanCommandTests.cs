@@ -41,7 +41,7 @@ public class PlanCommandTests
         using var shell = Started();
         Assert.DoesNotContain("take off the head,", shell.Good("reach", "joint", "of", "the", "head"), StringComparison.Ordinal);
         Assert.Contains("take off the piston 2", shell.Good("reach", "block", "--measure", "bore diameter", "--place", "2"), StringComparison.Ordinal);
-        Assert.Equal("block: met bore 9; expected 1 to 4. Count them again.", shell.Run("reach", "block", "--measure", "bore", "--place", "9").Errors);
+        Assert.Equal("cylinder block: met bore 9; expected 1 to 4. Count them again.", shell.Run("reach", "block", "--measure", "bore", "--place", "9").Errors);
     }
 
     [Fact]
