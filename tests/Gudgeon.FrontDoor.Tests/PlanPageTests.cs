@@ -31,6 +31,7 @@ public sealed class PlanPageTests(BrowserFixture browser, Workshop workshop) : I
         await page.GetByLabel("What", new() { Exact = true }).FillAsync("engine stand");
         await page.GetByLabel("There from").FillAsync("2099-11-13T17:00");
         await page.GetByText("Equipment or a helper comes or goes").Locator("..").GetByRole(AriaRole.Button, new() { Name = "Tell" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Engine stand: there from", new() { IgnoreCase = true });
         await page.GotoAsync($"{book}/reach?what=crank.1");
         await page.LookAt("reach-why");
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("Needs the engine stand, due Fri 13 Nov");
