@@ -31,7 +31,7 @@ public sealed class PlanPageTests(BrowserFixture browser, Workshop workshop) : I
         await page.GetByLabel("What", new() { Exact = true }).FillAsync("engine stand");
         await page.GetByLabel("There from").FillAsync("2099-11-13T17:00");
         await page.GetByText("Equipment or a helper comes or goes").Locator("..").GetByRole(AriaRole.Button, new() { Name = "Tell" }).ClickAsync();
-        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Engine stand: there from", new() { IgnoreCase = true });
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Engine stand: there from", new() { IgnoreCase = true, Timeout = 20_000 });
         await page.GotoAsync($"{book}/reach?what=crank.1");
         await page.LookAt("reach-why");
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("Needs the engine stand, due Fri 13 Nov");
@@ -48,7 +48,7 @@ public sealed class PlanPageTests(BrowserFixture browser, Workshop workshop) : I
         await page.GetByRole(AriaRole.Button, new() { Name = "Ask" }).ClickAsync();
         await Assertions.Expect(page.Locator(".rows").First).ToContainTextAsync("about");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep to this order" }).ClickAsync();
-        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Plan kept");
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Plan kept", new() { Timeout = 20_000 });
         foreach (var summary in await page.Locator("main details > summary").AllAsync())
             await summary.ClickAsync();
         await page.LookAt("plan-open");

@@ -15,7 +15,7 @@ public sealed record StaysOn(string Name, ImmutableArray<Reason> Reasons);
 public sealed record StripReport(ImmutableArray<ReachStep> Steps, StripPlan Plan, ImmutableArray<StaysOn> Left, ImmutableArray<Moved> Moves)
 {
     /// <summary>Effort for a page: an order in a second or so.</summary>
-    public const int QuickEffort = 1500;
+    public const int QuickEffort = 400;
 
     public static StripReport Of(Bench bench, Circumstances circumstances, int effort = StripPlanner.UsualEffort)
     {

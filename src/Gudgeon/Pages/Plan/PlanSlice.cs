@@ -17,8 +17,8 @@ public sealed class PlanSlice : ISlice
     private const double MostHours = 24;
 
     /// <summary>A page is made while somebody waits: fewer orders tried, fewer futures drawn than by command.</summary>
-    private const int QuickTrials = 10;
-    private const int QuickDraws = 200;
+    private const int QuickTrials = 3;
+    private const int QuickDraws = 100;
 
     public IEnumerable<NavItem> Nav => [new(NavPlace.Verb, 30, "plan", "Plan", "plan")];
 
