@@ -32,7 +32,16 @@ public sealed record StripReport(ImmutableArray<ReachStep> Steps, StripPlan Plan
             ReachReport.StepsOf(net, found.Plan.Order),
             found.Plan,
             [.. left],
-            [.. found.Moves.Where(m => !net.Network.Nodes[m.Node].IsDone).Select(m => new Moved(net.Work[m.Node].Doing, m.Why))]);
+            [.. found.Moves.Where(m => !net.Network.Nodes[m.Node].IsDone).Select(m => new Moved(net.Work[m.Node].Doing, Named(net, m.Why)))]);
+    }
+
+    /// <summary>The replanner speaks of ids; people of names.</summary>
+    private static string Named(BenchNetwork net, string why)
+    {
+        const string Waits = "waits for ";
+        var end = why.IndexOf(" (", StringComparison.Ordinal);
+        return end > 0 && why.StartsWith(Waits, StringComparison.Ordinal) && net.IndexOf(why[Waits.Length..end]) is >= 0 and var node
+            ? $"{Waits}{net.Work[node].Name}{why[end..]}" : why;
     }
 
     /// <summary>A kept plan is followed where it still holds; without one the order is made afresh.</summary>
