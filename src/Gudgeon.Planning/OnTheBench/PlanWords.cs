@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gudgeon.Planning.Calendar;
 
 namespace Gudgeon.Planning.OnTheBench;
 
@@ -62,6 +63,20 @@ public static class PlanWords
                 yield return $"  {Capital(rule)}";
         }
     }
+
+    /// <summary>One thing worth doing while something is waited for.</summary>
+    public static string Offer(WaitOffer offer) => $"{Capital(offer.Task.Title)}: {Worth(offer)}";
+
+    /// <summary>How long it takes, what it opens, what it saves.</summary>
+    public static string Worth(WaitOffer offer) => string.Concat(new[]
+    {
+        $"about {Minutes(offer.Task.Seconds)}",
+        offer.FitsWhole ? "" : ", a beginning only",
+        offer.Opens > 0 ? $"; opens {offer.Opens} {(offer.Opens == 1 ? "other" : "others")}" : "",
+        offer.Saves > TimeSpan.Zero ? $"; all is done {Long(offer.Saves)} earlier than if nothing were done" : "",
+    });
+
+    private static string Long(TimeSpan time) => time.TotalDays >= 1 ? $"{time.TotalDays.ToString("0.#", CultureInfo.InvariantCulture)} days" : Minutes((long)time.TotalSeconds);
 
     private static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 }

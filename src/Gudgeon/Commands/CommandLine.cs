@@ -30,6 +30,7 @@ public sealed class CommandLine
         MeasureCommands.Add,
         ReachCommands.Add,
         MeansCommands.Add,
+        PlanCommands.Add,
         ServeCommand.Add,
         Photos.PhotosCommand.Add,
         Shop.CertCommand.Add,
@@ -98,11 +99,15 @@ public sealed class CommandLine
     });
 
     /// <summary>Runs a command on the book that was named, or on the only one.</summary>
-    public void OnBook(Command command, Func<ParseResult, Book, int> work) => OnShelf(command, (parsed, shelf) =>
+    public void OnBook(Command command, Func<ParseResult, Book, int> work) => command.SetAction(parsed => WithBook(parsed, book => work(parsed, book)));
+
+    /// <summary>The same for a command that finds out by its options whether it wants a book.</summary>
+    public int WithBook(ParseResult parsed, Func<Book, int> work)
     {
+        using var shelf = new Bookshelf(BooksFolder(parsed));
         var found = Choose(shelf, BookName(parsed));
-        return found.TryGet(out var book) ? work(parsed, book) : Desk.Refuse(Json(parsed), found.Refusals);
-    });
+        return found.TryGet(out var book) ? work(book) : Desk.Refuse(Json(parsed), found.Refusals);
+    }
 
     private static Outcome<Book> Choose(Bookshelf shelf, string? name) => name is not null
         ? shelf.Open(name)

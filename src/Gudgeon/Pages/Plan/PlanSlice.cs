@@ -1,16 +1,83 @@
+using System.Globalization;
+using System.Text;
 using Gudgeon.Host;
+using Gudgeon.Journal;
+using Gudgeon.Pages.Strip;
+using Gudgeon.Planning.Calendar;
 using Gudgeon.Planning.OnTheBench;
+using Gudgeon.Sums;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Gudgeon.Pages.Plan;
 
-/// <summary>What to do next: the way to anything.</summary>
+/// <summary>What to do next: the way to anything, what to do while waiting, the whole job on days.</summary>
 public sealed class PlanSlice : ISlice
 {
+    private const double UsualHours = 2;
+    private const double MostHours = 24;
+
+    /// <summary>A page is made while somebody waits: fewer orders tried, fewer futures drawn than by command.</summary>
+    private const int QuickTrials = 3;
+    private const int QuickDraws = 100;
+
+    public IEnumerable<NavItem> Nav => [new(NavPlace.Verb, 30, "plan", "Plan", "plan")];
+
     public void MapPages(IEndpointRouteBuilder app)
     {
         var book = app.MapGroup("/books/{book}");
         book.MapGet("/reach", Reach);
+        book.MapGet("/plan", Plan);
+        book.MapGet("/plan.ics", (Visit visit, TimeProvider clock) => Results.File(
+            Encoding.UTF8.GetBytes(CalendarExport.Write(Days(visit, clock).Plan, clock.GetUtcNow(), visit.Book.Name)), "text/calendar; charset=utf-8", "plan.ics"));
+        book.MapPost("/keep-plan", StripSlice.Form((visit, _, _) => StripReport.Of(visit.Bench, Now(visit)) is { Steps.IsEmpty: false } report
+            ? [new Tell(new PlanKept([.. report.Steps.Select(s => s.Work.Id)], report.Plan.TotalSeconds, report.Plan.BoundSeconds))]
+            : []));
+        book.MapPost("/equipment", StripSlice.Form(Equipment));
+        book.MapPost("/hours", StripSlice.Form((_, form, refusals) =>
+        {
+            var read = DayHours.Read(form.Text("week"));
+            refusals.AddRange(read.Refusals);
+            return read.Ok ? [new Tell(new HoursTold(read.Value))] : [];
+        }));
+    }
+
+    private static Circumstances Now(Visit visit) => new(visit.Http.RequestServices.GetRequiredService<TimeProvider>().GetLocalNow());
+
+    private static DaysReport Days(Visit visit, TimeProvider clock) =>
+        DaysReport.Of(visit.Bench, new Circumstances(clock.GetLocalNow()), StripReport.QuickEffort, QuickTrials, QuickDraws);
+
+    private static IResult Plan(Visit visit, TimeProvider clock, string? hours, string? alone)
+    {
+        var time = UsualHours;
+        if (hours is { Length: > 0 } && !(double.TryParse(hours, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out time) && time > 0 && time <= MostHours))
+            return Recording.Refused(visit, FormCollection.Empty, [new Refusal("hours at hand", $"\"{hours}\"", $"more than 0 and up to {MostHours} hours", "Say how long you have")]);
+        var days = Days(visit, clock);
+        var isAlone = alone is "yes" || hours is null;
+        return new RazorComponentResult<PlanPage>(new
+        {
+            Visit = visit,
+            Days = days,
+            Wait = WaitReport.Of(visit.Bench, new Circumstances(clock.GetLocalNow(), isAlone), (long)(time * 3600), days.Tasks),
+            Hours = time,
+            Alone = isAlone,
+        });
+    }
+
+    private static IReadOnlyList<Request> Equipment(Visit visit, IFormCollection form, List<Refusal> refusals)
+    {
+        var (from, until) = (Time(visit, form, "from", refusals), Time(visit, form, "until", refusals));
+        return [new Tell(new EquipmentTold(form.Text("what"), form.Text("have") != "no", from, until))];
+    }
+
+    private static DateTimeOffset? Time(Visit visit, IFormCollection form, string field, List<Refusal> refusals)
+    {
+        var text = form.Text(field);
+        if (text.Length == 0)
+            return null;
+        if (DateTime.TryParseExact(text, ["yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd'T'HH:mm:ss", "yyyy-MM-dd HH:mm", "yyyy-MM-dd"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var local))
+            return new DateTimeOffset(local, visit.Http.RequestServices.GetRequiredService<TimeProvider>().LocalTimeZone.GetUtcOffset(local));
+        refusals.Add(new Refusal(field, $"\"{text}\"", "a time such as 2026-01-31 19:40", "Write it so, or leave it empty"));
+        return null;
     }
 
     private static IResult Reach(Visit visit, TimeProvider clock, string? what)

@@ -1,0 +1,67 @@
+using Microsoft.Playwright;
+using static Gudgeon.FrontDoor.Tests.BrowserFixture;
+
+namespace Gudgeon.FrontDoor.Tests;
+
+/// <summary>The way to a part, what to do while waiting and the days, with one thumb on a phone.</summary>
+public sealed class PlanPageTests(BrowserFixture browser, Workshop workshop) : IClassFixture<Workshop>
+{
+    [Fact]
+    public async Task Way_to_the_crank_is_read_and_its_first_step_recorded_with_one_tap()
+    {
+        var book = await Start();
+        var page = await browser.Open(workshop.Address, Phone);
+        await page.GotoAsync($"{book}/part/crank.1");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Get at it: the least work" }).ClickAsync();
+        await page.LookAt("reach");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("No way takes less work: proven");
+
+        await page.Locator("button.do").First.ClickAsync();
+        await Assertions.Expect(page.Locator(".echo")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Get at the crankshaft");
+    }
+
+    [Fact]
+    public async Task Why_not_names_the_stand_and_its_day()
+    {
+        var book = await Start();
+        var page = await browser.Open(workshop.Address, Phone);
+        await page.GotoAsync($"{book}/plan");
+        await page.GetByText("Equipment or a helper comes or goes").ClickAsync();
+        await page.GetByLabel("What", new() { Exact = true }).FillAsync("engine stand");
+        await page.GetByLabel("There from").FillAsync("2099-11-13T17:00");
+        await page.GetByText("Equipment or a helper comes or goes").Locator("..").GetByRole(AriaRole.Button, new() { Name = "Tell" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Engine stand: there from", new() { IgnoreCase = true, Timeout = 20_000 });
+        await page.GotoAsync($"{book}/reach?what=crank.1");
+        await page.LookAt("reach-why");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("Needs the engine stand, due Fri 13 Nov");
+    }
+
+    [Fact]
+    public async Task Wait_and_calendar_fit_a_phone()
+    {
+        var book = await Start();
+        var page = await browser.Open(workshop.Address, Phone);
+        await page.GotoAsync($"{book}/plan");
+        await page.LookAt("plan");
+        await page.GetByLabel("Hours at hand").FillAsync("0.5");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Ask" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".rows").First).ToContainTextAsync("about");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep to this order" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Plan kept", new() { Timeout = 20_000 });
+        foreach (var summary in await page.Locator("main details > summary").AllAsync())
+            await summary.ClickAsync();
+        await page.LookAt("plan-open");
+
+        var ics = await workshop.Client.GetAsync($"{book}/plan.ics");
+        Assert.Equal("text/calendar", ics.Content.Headers.ContentType!.MediaType);
+        Assert.StartsWith("BEGIN:VCALENDAR\r\n", await ics.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    private async Task<string> Start()
+    {
+        var fields = new Dictionary<string, string> { ["title"] = "Invented four", ["sender"] = Guid.CreateVersion7().ToString(), ["layout"] = "inline", ["n"] = "4" };
+        var answer = await workshop.Client.PostAsync("/start", new FormUrlEncodedContent(fields));
+        return answer.Headers.Location!.OriginalString.Replace("/strip", "", StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,87 @@
+using System.Text.Json;
+
+namespace Gudgeon.Tests.Commands;
+
+public class PlanCommandTests
+{
+    private static Shell Started()
+    {
+        var shell = new Shell();
+        File.WriteAllText(shell.File("answers.json"), """{"layout": "inline", "n": 4}""");
+        shell.Good("new", "Test engine", "--answers", shell.File("answers.json"));
+        return shell;
+    }
+
+    private static JsonElement Json(Shell shell, params string[] args)
+    {
+        var (_, output, errors) = shell.Run([.. args, "--json"]);
+        Assert.Equal("", errors);
+        return JsonDocument.Parse(output).RootElement;
+    }
+
+    [Fact]
+    public void Reach_names_steps_time_tools_and_proof()
+    {
+        using var shell = Started();
+        var told = shell.Good("reach", "starter");
+        Assert.Contains("take off the starter", told, StringComparison.Ordinal);
+        Assert.Contains("a guess", told, StringComparison.Ordinal);
+        Assert.Contains("No way takes less work: proven", told, StringComparison.Ordinal);
+        Assert.Contains("Defer to local codes and licensed practice.", told, StringComparison.Ordinal);
+        var json = Json(shell, "reach", "starter");
+        Assert.Equal("reach", json.GetProperty("gudgeon").GetString());
+        Assert.Equal(json.GetProperty("least_seconds").GetInt64(), json.GetProperty("seconds").GetInt64());
+        var steps = json.GetProperty("steps").EnumerateArray().Select(s => s.GetProperty("id").GetString()).ToList();
+        Assert.True(steps.IndexOf("op:battery-off") < steps.FindIndex(s => s!.StartsWith("starter", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Reach_of_a_joint_and_of_a_bore_leave_their_parts_on()
+    {
+        using var shell = Started();
+        Assert.DoesNotContain("take off the head,", shell.Good("reach", "joint", "of", "the", "head"), StringComparison.Ordinal);
+        Assert.Contains("take off the piston 2", shell.Good("reach", "block", "--measure", "bore diameter", "--place", "2"), StringComparison.Ordinal);
+        Assert.Equal("cylinder block: met bore 9; expected 1 to 4. Count them again.", shell.Run("reach", "block", "--measure", "bore", "--place", "9").Errors);
+    }
+
+    [Fact]
+    public void Why_gives_the_missing_stand_with_its_day()
+    {
+        using var shell = Started();
+        shell.Good("equipment", "engine", "stand", "--from", "2099-11-13");
+        Assert.Contains("Needs the engine stand, due Fri 13 Nov", shell.Good("why", "crankshaft"), StringComparison.Ordinal);
+        Assert.Contains("Needs a second person", shell.Good("why", "crankshaft", "--alone"), StringComparison.Ordinal);
+        Assert.Equal("equipment", Json(shell, "why", "crankshaft").GetProperty("reasons")[0].GetProperty("kind").GetString());
+    }
+
+    [Fact]
+    public void Wait_offers_nothing_that_takes_two()
+    {
+        using var shell = Started();
+        var offers = Json(shell, "wait", "--hours", "2", "--alone").GetProperty("offers");
+        Assert.True(offers.GetArrayLength() > 0);
+        Assert.Equal("--hours: met 0; expected more than 0 and up to 24 hours. Say how long you have.", shell.Run("wait", "--hours", "0").Errors);
+    }
+
+    [Fact]
+    public void Plan_on_days_gives_dates_and_a_calendar_file()
+    {
+        using var shell = Started();
+        shell.Good("hours", "mon-sun 9-18");
+        var json = Json(shell, "plan", "--days", "--ics", shell.File("plan.ics"));
+        Assert.True(string.CompareOrdinal(json.GetProperty("finish_50").GetString(), json.GetProperty("finish_90").GetString()) <= 0);
+        var ics = File.ReadAllText(shell.File("plan.ics"));
+        Assert.StartsWith("BEGIN:VCALENDAR\r\n", ics, StringComparison.Ordinal);
+        Assert.True(ics.Split("BEGIN:VEVENT").Length - 1 >= json.GetProperty("tasks").EnumerateArray().Count());
+    }
+
+    [Fact]
+    public void Plan_of_a_network_file_prints_cost_bound_and_order()
+    {
+        using var shell = new Shell();
+        File.WriteAllText(shell.File("net.json"), """{"nodes": [{"id": "a", "cost_s": 5}, {"id": "b", "cost_s": 9}, {"id": "c", "cost_s": 1, "choices": [[["a"], ["b"]]]}], "targets": ["c"]}""");
+        Assert.Contains("cost 6 s\nbound 6 s, proven least", shell.Good("plan", "--file", shell.File("net.json")).ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.Equal(1, shell.Run("plan", "--file", shell.File("no.sm")).Exit);
+        Assert.Contains("--limit: met 0; expected more than 0", shell.Run("plan", "--file", shell.File("net.json"), "--limit", "0").Errors, StringComparison.Ordinal);
+    }
+}
