@@ -57,7 +57,7 @@ public class BalanceTests
                 Assert.Equal(live, TestBook.Tell(book.Bench));
                 Assert.Empty(book.Book.Unreadable);
             },
-            iter: 300,
+            iter: 1000,
             threads: 1);
 
     private static void Balanced(Bench bench)
@@ -71,7 +71,7 @@ public class BalanceTests
             if (joint.Required is { } required)
             {
                 Assert.Equal(required, joint.Opened - joint.Fresh);
-                Assert.True(joint.In <= required);
+                Assert.True(joint.In <= required, $"{id}: {joint.In} in, {required} needed");
                 Assert.Equal(joint.Phase == JointPhase.Done, joint.In == required && joint.Phase is not (JointPhase.AsFound or JointPhase.HalfUndone or JointPhase.Undone));
             }
         }

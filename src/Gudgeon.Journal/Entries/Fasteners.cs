@@ -274,10 +274,19 @@ public sealed record FastenersCounted(string Joint, int Count, string Size = "",
         }
 
         var state = bench.Joint(Joint);
-        var fixedCount = state.Lots.Where(l => l.Where.Spot is Spot.Lost or Spot.Broken or Spot.Scrap).Sum(l => l.Count) - state.Fresh;
-        return Count <= 0 || Count < fixedCount
-            ? new Refusal(bench.NameOf(Joint), $"a count of {Count}", $"at least {Math.Max(1, fixedCount)}", "Count again")
+        var gone = state.Lots.Where(l => l.Where.Spot is Spot.Lost or Spot.Broken or Spot.Scrap).Sum(l => l.Count) - state.Fresh;
+        var least = Math.Max(1, Math.Max(gone, InAfter(state) > Count ? InAfter(state) : 0));
+        return Count < least
+            ? new Refusal(bench.NameOf(Joint), $"a count of {Count}", $"at least {least}", "Count again")
             : null;
+    }
+
+    /// <summary>How many would be in after this count: new ones that went in beside all the old ones cannot be counted away.</summary>
+    private int InAfter(JointState state)
+    {
+        var fewer = Math.Max(0, state.Opened - state.Fresh - Count);
+        var uncertain = state.Lots.Where(l => l.Where.Spot is Spot.Unaccounted or Spot.Unplaced).Sum(l => l.Count);
+        return state.In - Math.Max(0, fewer - uncertain);
     }
 
     public override string Words(Bench bench) =>
