@@ -1,3 +1,5 @@
+using CsCheck;
+
 namespace Gudgeon.Journal.Tests;
 
 public class LiftTests
@@ -151,6 +153,25 @@ public class LiftTests
         Assert.Equal(850, book.Book.Read(LiftAssessor.Of).Hung!.HookZMm, 0.5);
         // 200 + 10 of gear + 8 of bar, of 1000 and of 500 kg.
         Assert.Equal("44\u00a0%", book.Check(LiftAssessor.PlateId).Figure("load on the plate"));
+    }
+
+    // Whatever is told: a check that does not pass carries no figure, all that carry one have a finite one, and nothing passes as a whole past a check that fails.
+    [Fact]
+    public void No_figure_stands_beside_a_check_that_does_not_pass()
+    {
+        using var book = LiftBook.Told();
+        Gen.Select(Gen.Double[200, 1500], Gen.Double[-100, 600], Gen.Double[50, 700], Gen.Double[300, 2500], Gen.Double[0, 60]).Sample((leg, centre, rating, sill, spread) =>
+        {
+            book.Good(new Tell(
+                LiftBook.Engine with { Centre = new EnginePlace(centre, 0, 0), CentreSpreadMm = spread, SpreadKg = spread },
+                LiftBook.Rig with { Legs = [.. LiftBook.Rig.Legs.Select(l => l with { LengthMm = leg })] },
+                LiftBook.Crane with { Holes = [new(1000, rating + 100), new(1200, rating)] },
+                LiftBook.Place with { SillMm = sill }));
+            var view = book.Book.Read(LiftAssessor.Of);
+            Assert.All(view.Checks, check => Assert.True(check.Standing == LiftStanding.Passes ? check.Figures.Count > 0 : check.Figures.Count == 0 && check.Refusals.Count > 0, check.Id));
+            Assert.All(view.Checks.SelectMany(check => check.Figures), figure => Assert.True(double.IsFinite(figure.Working.Result.Value), figure.What));
+            Assert.Equal(view.Checks.All(check => check.Standing == LiftStanding.Passes || check.Id == LiftAssessor.FloorId), view.Passes);
+        }, iter: 60, threads: 1);
     }
 
     [Fact]

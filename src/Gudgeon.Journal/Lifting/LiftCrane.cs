@@ -49,7 +49,13 @@ internal static class LiftCrane
         var workings = LiftWorkings.WheelLines(at, judged);
         var figures = judged.Lines.Select((line, i) => (Line: line, Working: workings[i])).Where(x => double.IsFinite(x.Line.Factor))
             .Select(x => new LiftFigure($"over the line {x.Line.Line}, hook {LiftText.Show(where.Reach.Millimetres, "mm")} forward: holding over tipping", x.Line.Factor.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture), x.Working)).ToList();
-        if (spare is { } kg && figures.Count > 0)
+        if (figures.Count == 0)
+        {
+            var least = judged.Lines.MinBy(line => line.Holding.NewtonMetres)!;
+            figures.Add(new LiftFigure($"nothing tips it; least that holds, over the line {least.Line}", LiftText.Show(least.Holding.NewtonMetres, "N·m"), Workings.Of("lifting.stands", $"moment that holds on the line {least.Line}",
+                [.. workings[0].Inputs.Where(input => input.Symbol is not ("hold" or "tip"))], new("hold", "moment that holds", least.Holding.NewtonMetres, "N·m"), LiftingCautions.Crane)));
+        }
+        else if (spare is { } kg)
             figures.Add(new LiftFigure("more on the hook that would just tip it", LiftText.Show(kg, "kg"), figures[0].Working));
         return Outcome.Of<(IReadOnlyList<LiftFigure>, IReadOnlyList<Refusal>)>((figures, judged.Warnings));
     }

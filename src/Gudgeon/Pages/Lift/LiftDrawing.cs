@@ -65,6 +65,6 @@ public sealed record LiftDrawing(double Width, double Height, string Fixed, stri
         if (hang is null)
             return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook), "", words);
         var legs = string.Concat(hang.Eyes(pose).Select(eye => at.Line(reach, hook, eye.X, eye.Y)));
-        return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook) + legs, at.Polygon([.. hang.Corners(pose).Select(c => (c.X, c.Y))]), $"{words} Lowest part of the engine {LiftText.Show(hang.Lowest(pose), "mm")} over the floor.{(hang.Touches(crane, pose) ? " Here the boom touches the engine: never so far." : "")}");
+        return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook) + legs, at.Polygon([.. hang.Corners(pose).Select(c => (c.X, c.Y))]), $"{words} {(hang.Lowest(pose) < 0 ? "The engine stands on the floor before the hook comes down so far." : $"Lowest part of the engine {LiftText.Show(hang.Lowest(pose), "mm")} over the floor.")}{(hang.Touches(crane, pose) ? " Here the boom touches the engine: never so far." : "")}");
     }
 }

@@ -8,12 +8,15 @@ namespace Gudgeon.Pages.Lift;
 /// <summary>Lifting, moving, holding: what is told of it, and what the sums say to that.</summary>
 public sealed class LiftSlice : ISlice
 {
+    /// <summary>The pose that the picture shows first: half way up.</summary>
+    private const int Middle = 6;
+
     public IEnumerable<NavItem> Nav => [new(NavPlace.Shelf, 25, "lift", "Lift", "book")];
 
     public void MapPages(IEndpointRouteBuilder app)
     {
         var book = app.MapGroup("/books/{book}");
-        book.MapGet("/lift", (Visit visit, int? stroke) => new RazorComponentResult<LiftPage>(new { Visit = visit, View = LiftAssessor.Of(visit.Bench), Stroke = stroke ?? 0 }));
+        book.MapGet("/lift", (Visit visit, int? stroke) => new RazorComponentResult<LiftPage>(new { Visit = visit, View = LiftAssessor.Of(visit.Bench), Stroke = stroke ?? Middle }));
         book.MapGet("/lift/mass", (Visit visit) => new RazorComponentResult<MassForm>(new { Visit = visit }));
         book.MapGet("/lift/rig", (Visit visit) => new RazorComponentResult<RigForm>(new { Visit = visit }));
         book.MapGet("/lift/crane", (Visit visit) => new RazorComponentResult<CraneForm>(new { Visit = visit }));
