@@ -48,6 +48,18 @@ public partial class DocsTests
     }
 
     [Fact]
+    public void Json_shapes_of_the_commands_are_listed_in_the_docs()
+    {
+        var page = Repository.Read("docs/json.md");
+        var shapes = Repository.Files(".cs").Where(f => f.StartsWith("src/Gudgeon/", StringComparison.Ordinal))
+            .SelectMany(f => Shape().Matches(Repository.Read(f)).Select(m => m.Groups["name"].Value))
+            .Distinct()
+            .ToArray();
+        Assert.True(shapes.Length >= 15, $"only {shapes.Length} shapes found in the code");
+        Assert.All(shapes, shape => Assert.Contains($"`{shape}`", page, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Readme_has_the_job_the_picture_and_then_exactly_two_commands()
     {
         var readme = Repository.Read("README.md");
@@ -70,6 +82,9 @@ public partial class DocsTests
 
     [GeneratedRegex(@"(?:^|`)gudgeon (?<args>[a-z][^`\n]*)(?=`|$)", RegexOptions.Multiline)]
     private static partial Regex CommandInText();
+
+    [GeneratedRegex("""Show\(\s*(?:json|true|line\.Json\(parsed\)),\s*"(?<name>[a-z-]+)",""")]
+    private static partial Regex Shape();
 
     [GeneratedRegex("```\n(?<code>.*?)```", RegexOptions.Singleline)]
     private static partial Regex CodeBlock();
