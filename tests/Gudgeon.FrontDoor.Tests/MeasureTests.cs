@@ -44,7 +44,9 @@ public sealed class MeasureTests(BrowserFixture browser, Workshop workshop) : IC
         {
             foreach (var key in reading)
                 await page.Locator(".keys button", new() { HasTextString = key.ToString() }).First.ClickAsync();
+            var before = page.Url;
             await page.GetByRole(AriaRole.Button, new() { Name = "Record", Exact = true }).ClickAsync();
+            await page.WaitForURLAsync(url => url != before);
             await Assertions.Expect(page.Locator("#aloud")).ToContainTextAsync("Bore 1, bore diameter");
             await Assertions.Expect(page.Locator("#reading")).ToHaveValueAsync("");
             if (reading == bore[2])

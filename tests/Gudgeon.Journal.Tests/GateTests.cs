@@ -76,4 +76,15 @@ public class GateTests
         book.Good(new TakeOff("sump.1", To: "floor"));
         Assert.Contains("(look-open)", book.Refused(new PutBack("sump.1")), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Readings_that_a_gate_asks_for_keep_it_open_while_they_are_out()
+    {
+        using var book = Opened();
+        LookAtAll(book);
+        book.Good(new Tell(new InstrumentKept("dial", "dial gauge", "di", "mm", 0.01, 0.01)));
+        book.Good(new Tell(new LimitSet("crank-end-float", [], LimitState.Service, null, 0.20, null, "mm", "0.20", "invented sheet")));
+        book.Good(new TakeReading(new Slot("crank.1", "crank-end-float", 1, "one"), "0.31", "dial"));
+        Assert.Contains("(reading-outside)", book.Refused(new PutBack("sump.1")), StringComparison.Ordinal);
+    }
 }

@@ -30,6 +30,11 @@ public static class MeasureFindings
                 yield return new(FindingNames.ZeroMoved, "", instrument.Name, $"its zero moved by {Units.Show(drift, instrument.Unit)} over the session", "Read again what was read with it");
     }
 
+    /// <summary>Figures of these characteristics that are outside their limits or too close to call.</summary>
+    public static IEnumerable<Finding> Against(Bench bench, IReadOnlyList<string> characteristics) => bench.Readings.Count == 0 || characteristics.Count == 0
+        ? []
+        : new Assessor(bench).Started().Where(a => characteristics.Contains(a.Characteristic.Id)).SelectMany(Calls);
+
     private static IEnumerable<Finding> Calls(Assessment assessment)
     {
         if (assessment.Deciding is { Call: Call.Outside or Call.TooCloseToCall } worst)

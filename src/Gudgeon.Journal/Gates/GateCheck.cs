@@ -9,9 +9,6 @@ public sealed record GateFinding(Finding Finding, bool IsFirm);
 /// <summary>What must be true before a point of no easy return, and is not.</summary>
 public static class GateCheck
 {
-    /// <summary>Readings that a gate asks for: the subject that keeps readings answers here.</summary>
-    private static readonly List<Func<Bench, Gate, Part?, IEnumerable<Finding>>> readings = [];
-
     /// <summary>The findings of a gate when this part (or operation) is about to close it.</summary>
     public static IReadOnlyList<GateFinding> Of(Bench bench, Gate gate, string closing)
     {
@@ -22,7 +19,7 @@ public static class GateCheck
             .Concat(Small(bench, gate, closer))
             .Concat(Bags(bench, gate, closer))
             .Concat(Ports(bench, gate))
-            .Concat(readings.SelectMany(r => r(bench, gate, closer)))
+            .Concat(MeasureFindings.Against(bench, gate.Readings))
             .Concat(Looks(bench, gate, closing))
             .Select(f => new GateFinding(f, false));
         return [.. Joints(bench, gate, closer), .. soft];
