@@ -11,11 +11,25 @@ if ! command -v chromium >/dev/null 2>&1; then
 fi
 
 log=$(mktemp)
-trap 'rm -f "$log"' EXIT
+one=$(mktemp)
+trap 'rm -f "$log" "$one"' EXIT
 dotnet restore Gudgeon.slnx -v q || exit 1
 dotnet format whitespace Gudgeon.slnx --no-restore --verify-no-changes || { echo "Not formatted: run dotnet format whitespace Gudgeon.slnx"; exit 1; }
 dotnet build Gudgeon.slnx -c Release --no-restore -v q -clp:NoSummary || { echo "The build failed"; exit 1; }
-dotnet test --solution Gudgeon.slnx -c Release --no-build 2>&1 | tee "$log"
-status=${PIPESTATUS[0]}
-awk '/^ *total:/{t=$2} /^ *failed:/{f=$2} /^ *succeeded:/{p=$2} /^ *skipped:/{s=$2} END{printf "%d passed, %d failed, %d skipped\n", p, f, s}' "$log"
+
+# One project at a time: the browser's tests wait for pages, and must not wait for other tests as well.
+run() { dotnet test --project "$1" -c Release --no-build 2>&1 | tee "$one"; return "${PIPESTATUS[0]}"; }
+
+status=0
+for project in ${CHECK_PROJECTS:-tests/*/}; do
+  if ! run "$project"; then
+    case "$project" in
+      # A browser on a loaded machine can lose a race: it gets one second try, in plain sight, and only that one counts.
+      *FrontDoor*) echo "Second try of the browser's tests"; run "$project" || status=1 ;;
+      *) status=1 ;;
+    esac
+  fi
+  cat "$one" >> "$log"
+done
+awk '/^ *failed: [0-9]/{f+=$2} /^ *succeeded: [0-9]/{p+=$2} /^ *skipped: [0-9]/{s+=$2} END{printf "%d passed, %d failed, %d skipped\n", p, f, s}' "$log"
 exit "$status"
