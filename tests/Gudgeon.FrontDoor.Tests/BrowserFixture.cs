@@ -68,12 +68,30 @@ public sealed class BrowserFixture : IAsyncLifetime
 /// <summary>What every page must pass, and the picture of it to look at.</summary>
 public static class PageChecks
 {
+    /// <summary>Waits until the page stands. A form that is sent by script leaves its page a moment after the words it waits for are there.</summary>
+    private static async Task Settled(this IPage page)
+    {
+        for (var left = 3; ; left--)
+        {
+            try
+            {
+                await page.WaitForLoadStateAsync(LoadState.Load);
+                await page.WaitForTimeoutAsync(300);
+                await page.EvaluateAsync("() => document.fonts.ready.then(() => true)");
+                return;
+            }
+            catch (PlaywrightException e) when (left > 0 && e.Message.Contains("navigation", StringComparison.Ordinal))
+            {
+                // It went on to the next page just now: wait for that one.
+            }
+        }
+    }
+
     /// <summary>Writes the screenshot, then holds the page against axe, against sideways scrolling and against small hits.</summary>
     public static async Task LookAt(this IPage page, string name)
     {
         var size = page.ViewportSize!;
-        await page.WaitForLoadStateAsync(LoadState.Load);
-        await page.EvaluateAsync("() => document.fonts.ready.then(() => true)");
+        await page.Settled();
         await page.ScreenshotAsync(new() { Path = Path.Combine(BrowserFixture.Screens, $"{name}-{size.Width}.png"), FullPage = false });
         await page.ScreenshotAsync(new() { Path = Path.Combine(BrowserFixture.Screens, $"{name}-{size.Width}-full.png"), FullPage = true });
 
