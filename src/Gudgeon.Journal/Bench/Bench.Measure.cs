@@ -12,6 +12,7 @@ public sealed partial class Bench
     private readonly Dictionary<string, List<StandingLimit>> limits = [];
     private readonly Dictionary<Slot, List<Reading>> readings = [];
     private readonly SortedDictionary<long, Reading> readingsByNumber = [];
+    private readonly List<StandingReason> reasons = [];
     private MeasuringPlaces? places;
 
     /// <summary>What a bare figure means.</summary>
@@ -53,6 +54,14 @@ public sealed partial class Bench
         return all.FindLast(l => l.Limit.State == state && l.Limit.Parts.Contains(part))
             ?? all.FindLast(l => l.Limit.State == state && l.Limit.Parts.Count == 0);
     }
+
+    /// <summary>Why a characteristic is not measured on a part of this engine: the last word on it; null where nobody said so, or it was read all the same.</summary>
+    public StandingReason? WhyNot(string characteristic, string part) =>
+        reasons.FindLast(r => r.Said.Characteristic == characteristic && (r.Said.Parts.Count == 0 || r.Said.Parts.Contains(part)))
+            is { } reason && !IsRead(characteristic, part) ? reason : null;
+
+    private bool IsRead(string characteristic, string part) =>
+        readingsByNumber.Values.Any(r => r.Counts && r.Taken.Characteristic == characteristic && r.Taken.Part == part);
 
     /// <summary>A spot as it is read out: <c>bore 3, top, across the crank</c>.</summary>
     public string NameOf(Slot slot)
@@ -104,6 +113,8 @@ public sealed partial class Bench
     }
 
     internal Reading ChangeReading(long number) => readingsByNumber[number];
+
+    internal void Waive(NotApplicable said, Recorded recorded) => reasons.Add(new StandingReason(recorded.Number, said));
 
     internal void Keep(InstrumentKept instrument) => instruments[instrument.Instrument] = instrument;
 

@@ -45,6 +45,7 @@ public static class FindingNames
     public const string WayRoundOpen = "way-round-open";
     public const string ReadingOutside = "reading-outside";
     public const string ReadingTooClose = "reading-too-close";
+    public const string ReadingMissing = "reading-missing";
     public const string ReadingDoubted = "reading-doubted";
     public const string LimitMissing = "limit-missing";
     public const string InstrumentMissing = "instrument-missing";
@@ -81,6 +82,7 @@ public static class FindingNames
         [WayRoundOpen] = "a part with a place or way round of its own is back and nobody has looked",
         [ReadingOutside] = "a figure is proven outside the limit that was typed",
         [ReadingTooClose] = "a figure is so near to its limit that the instrument cannot tell",
+        [ReadingMissing] = "a gate asks for a reading that was never taken, and nobody said why it does not apply",
         [ReadingDoubted] = "a reading looks like a slip and nobody has said that it stands",
         [LimitMissing] = "something was read and no limit is typed for it",
         [InstrumentMissing] = "something was read and nobody said with which instrument",

@@ -35,6 +35,11 @@ public static class MeasureFindings
         ? []
         : new Assessor(bench).Started().Where(a => characteristics.Contains(a.Characteristic.Id)).SelectMany(Calls);
 
+    /// <summary>What of these characteristics was never read and has no reason why not.</summary>
+    public static IEnumerable<Finding> NotTaken(Bench bench, IReadOnlyList<string> characteristics, Func<Part, bool>? concerns = null) =>
+        OpenReadings.Of(bench, characteristics, concerns).Select(o => new Finding(
+            FindingNames.ReadingMissing, o.Part, $"{bench.NameOf(o.Part)}, {Characteristics.Find(o.Characteristic)!.Name}", o.Words, "Measure it, or say why it does not apply to this engine"));
+
     private static IEnumerable<Finding> Calls(Assessment assessment)
     {
         if (assessment.Deciding is { Call: Call.Outside or Call.TooCloseToCall } worst)

@@ -24,5 +24,8 @@ public sealed class Reading(Recorded recorded, ReadingTaken taken)
 /// <summary>A limit with the entry that set it.</summary>
 public sealed record StandingLimit(long Number, LimitSet Limit);
 
+/// <summary>Why something is not measured, with the entry that said so.</summary>
+public sealed record StandingReason(long Number, NotApplicable Said);
+
 /// <summary>The last setting of a gauge, and what it showed when it was looked at after the work.</summary>
 public sealed record Zero(GaugeZeroed Setting, DateTimeOffset At, double? Drift);

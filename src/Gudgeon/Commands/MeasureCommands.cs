@@ -29,7 +29,9 @@ public static class MeasureCommands
         var with = new Option<string?>("--with") { Description = "Id of the instrument", HelpName = "ID" };
         var partC = new Option<double?>("--part-c") { Description = "Temperature of the part in °C", HelpName = "C" };
         var gaugeC = new Option<double?>("--gauge-c") { Description = "Temperature of the gauge in °C", HelpName = "C" };
-        var command = new Command("measure", "Records readings; without any, lists what is read where on the part. Example: gudgeon measure block bore --place 3 top.across=86.012 top.along=86.004 --with bg") { part, what, readings, place, with, partC, gaugeC };
+        var notHere = new Option<string?>("--not-applicable") { Description = "It does not apply to this engine, because of this", HelpName = "WHY" };
+        var everywhere = new Option<bool>("--everywhere") { Description = "With --not-applicable: on every part that carries it" };
+        var command = new Command("measure", "Records readings; without any, lists what is read where on the part. Example: gudgeon measure block bore --place 3 top.across=86.012 top.along=86.004 --with bg") { part, what, readings, place, with, partC, gaugeC, notHere, everywhere };
         line.OnBook(command, (parsed, book) =>
         {
             var json = line.Json(parsed);
@@ -38,6 +40,8 @@ public static class MeasureCommands
             var named = book.Read(bench => Naming.Part(bench, words));
             if (!named.TryGet(out var id))
                 return line.Desk.Refuse(json, named.Refusals);
+            if (parsed.GetValue(notHere) is { } why)
+                return line.Desk.Show(json, book, book.Submit(line.Desk.Sending(), new Tell(new NotApplicable(parsed.GetValue(what) ?? "", parsed.GetValue(everywhere) ? [] : [id], why.Trim()))));
             if (parsed.GetValue(readings) is not { Length: > 0 } texts || parsed.GetValue(what) is not { } characteristic)
                 return OfPart(line, json, book, id, parsed.GetValue(what));
             var requests = texts.Select(t => t.Split('=', 2)).Select(t => (Request)new TakeReading(

@@ -35,6 +35,9 @@ public sealed record MeasureList(IReadOnlyList<(string Area, IReadOnlyList<KindT
 /// <summary>One part with everything that can be measured on it, place by place.</summary>
 public sealed record PartSheet(string Part, string Name, IReadOnlyList<(string Place, IReadOnlyList<Assessment> Rows)> Places, IReadOnlyList<JudgedFigure> Spreads, IReadOnlyList<Doubt> Doubts, string Material)
 {
+    /// <summary>Every characteristic at every place of the part.</summary>
+    public IReadOnlyList<Assessment> Rows => [.. Places.SelectMany(p => p.Rows)];
+
     /// <summary>Characteristics with a figure at two places or more, here and on parts of the same kind: side by side against one band.</summary>
     public IReadOnlyList<IReadOnlyList<Assessment>> Sets { get; init; } = [];
 
