@@ -21,7 +21,7 @@ public sealed partial class FormTests(Workshop workshop) : IClassFixture<Worksho
     [Fact]
     public async Task Same_tap_sent_twice_is_recorded_once_and_echoed_both_times()
     {
-        var book = await Start("Two taps");
+        var book = await workshop.StartBook("Two taps");
         var first = await Post($"{book}/off", ("sender", "tap-1"), ("back", "strip"), ("part", "exhaust-pipe.1"));
         var second = await Post($"{book}/off", ("sender", "tap-1"), ("back", "strip"), ("part", "exhaust-pipe.1"));
 
@@ -33,7 +33,7 @@ public sealed partial class FormTests(Workshop workshop) : IClassFixture<Worksho
     [Fact]
     public async Task Text_of_the_owner_is_never_markup()
     {
-        var book = await Start(Markup);
+        var book = await workshop.StartBook(Markup);
         await Post($"{book}/add-part", ("back", "strip"), ("name", Markup), ("off", "yes"));
         await Post($"{book}/say", ("back", "strip"), ("line", Markup));
 
@@ -50,7 +50,7 @@ public sealed partial class FormTests(Workshop workshop) : IClassFixture<Worksho
     [Fact]
     public async Task Refused_form_says_why_in_four_parts_and_keeps_what_was_typed()
     {
-        var book = await Start("Refusals");
+        var book = await workshop.StartBook("Refusals");
         var answer = await Post($"{book}/fasteners", ("back", "strip"), ("joint", "j-exh-pipe.1"), ("count", "three"), ("size", "M10"));
         var page = await answer.Content.ReadAsStringAsync();
 
@@ -62,7 +62,7 @@ public sealed partial class FormTests(Workshop workshop) : IClassFixture<Worksho
     [Fact]
     public async Task Empty_form_is_refused()
     {
-        var book = await Start("Empty");
+        var book = await workshop.StartBook("Empty");
         var answer = await Post($"{book}/off", ("back", "strip"));
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
@@ -72,7 +72,7 @@ public sealed partial class FormTests(Workshop workshop) : IClassFixture<Worksho
     [Fact]
     public async Task Part_that_the_guess_held_back_comes_off_all_the_same()
     {
-        var book = await Start("Reality wins");
+        var book = await workshop.StartBook("Reality wins");
         var answer = await Post($"{book}/off", ("back", "strip"), ("part", "head.1"));
 
         Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
@@ -82,7 +82,7 @@ public sealed partial class FormTests(Workshop workshop) : IClassFixture<Worksho
     [Fact]
     public async Task Book_kept_as_one_file_needs_nothing_from_outside()
     {
-        var book = await Start("One file");
+        var book = await workshop.StartBook("One file");
         var answer = await workshop.Client.GetAsync($"{book}/book.html");
         var html = await answer.Content.ReadAsStringAsync();
 
@@ -91,22 +91,40 @@ public sealed partial class FormTests(Workshop workshop) : IClassFixture<Worksho
         Assert.Empty(OutsideReference().Matches(html));
     }
 
+    [Fact]
+    public async Task Form_that_says_when_the_work_was_done_keeps_both_times()
+    {
+        var book = await workshop.StartBook("Written up");
+        await Post($"{book}/off", ("back", "strip"), ("part", "exhaust-pipe.1"), ("done-at", "2026-01-09T21:10"));
+        var journal = await Get($"{book}/journal");
+
+        Assert.Contains("Friday 9 January 2026", journal);
+        Assert.Contains("21:10", journal);
+        Assert.Contains("written up", journal);
+    }
+
+    [Theory]
+    [InlineData("", "", "a day and a time")]
+    [InlineData("2026-01-09", "late", "a day and a time")]
+    [InlineData("2999-01-01", "12:00", "a time that has been")]
+    public async Task Time_of_the_work_that_cannot_be_is_refused(string day, string time, string expected)
+    {
+        var book = await workshop.StartBook("No such time");
+        var answer = await Post($"{book}/when", ("back", "strip"), ("day", day), ("time", time));
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Contains(expected, await answer.Content.ReadAsStringAsync());
+    }
+
     [Theory]
     [InlineData("/books/none/strip")]
     [InlineData("/books/..%2f..%2fetc/strip")]
     [InlineData("/books/one-file/part/no-such-part")]
     public async Task Address_of_nothing_is_not_found(string path)
     {
-        await Start("One file");
+        await workshop.StartBook("One file");
 
         Assert.Equal(HttpStatusCode.NotFound, (await workshop.Client.GetAsync(path)).StatusCode);
-    }
-
-    private async Task<string> Start(string title)
-    {
-        var answer = await workshop.Client.PostAsync("/start", Form(("sender", title), ("title", title), ("layout", "inline"), ("n", "4")));
-        Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
-        return answer.Headers.Location!.OriginalString.Replace("/strip", "", StringComparison.Ordinal);
     }
 
     private async Task<string> Get(string path) => await (await workshop.Client.GetAsync(path)).Content.ReadAsStringAsync();

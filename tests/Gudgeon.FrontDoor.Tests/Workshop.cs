@@ -1,3 +1,4 @@
+using System.Net;
 using Gudgeon.Host;
 using Microsoft.AspNetCore.Builder;
 
@@ -19,6 +20,15 @@ public sealed class Workshop : IAsyncLifetime
         app = GudgeonHost.Build(new HostOptions(BooksFolder) { Urls = ["http://127.0.0.1:0"] });
         await app.StartAsync();
         Client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false }) { BaseAddress = Address };
+    }
+
+    /// <summary>Starts a book from the questions, the same one if it was started before, and gives its address.</summary>
+    public async Task<string> StartBook(string title, string layout = "inline", string cylinders = "4")
+    {
+        var answers = new Dictionary<string, string> { ["sender"] = title, ["title"] = title, ["layout"] = layout, ["n"] = cylinders };
+        var answer = await Client.PostAsync("/start", new FormUrlEncodedContent(answers));
+        Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
+        return answer.Headers.Location!.OriginalString.Replace("/strip", "", StringComparison.Ordinal);
     }
 
     public async ValueTask DisposeAsync()

@@ -126,7 +126,7 @@ public class StripTests
     {
         using var book = new TestBook();
         book.Good(new TakeOff("own.starter", [new OutLot(3, "M10x60", "bolt", "bag 1")], "bag 12"));
-        Assert.Equal(["3 M10x60 bolt of the starter joint"], Account.Find(book.Bench, "Bag 1").Select(l => l.What));
+        Assert.Equal(["3 M10x60 bolts of the starter joint"], Account.Find(book.Bench, "Bag 1").Select(l => l.What));
         Assert.Equal(["starter"], Account.Find(book.Bench, "bag 12").Select(l => l.What));
         Assert.Equal(["fuel rail"], Account.Find(book.Bench, "fuel rail").Select(l => l.What));
         Assert.Empty(Account.Find(book.Bench, "dynamo"));

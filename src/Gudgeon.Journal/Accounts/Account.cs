@@ -41,8 +41,5 @@ public static class Account
         where bench.IsTouched(joint.Id)
         from lot in bench.Joint(joint.Id).Lots
         where lot.Where.Spot is not Spot.Engine
-        select new AccountLine(joint.Id, LotWords(lot, bench.NameOf(joint.Id)), lot.Count, lot.Size, lot.Where, true);
-
-    private static string LotWords(Lot lot, string joint) =>
-        string.Join(' ', new[] { lot.Count.ToString(System.Globalization.CultureInfo.InvariantCulture), lot.Size, lot.Fastener.Length > 0 ? lot.Fastener : lot.Count == 1 ? "fastener" : "fasteners", $"of the {joint}" }.Where(w => w.Length > 0));
+        select new AccountLine(joint.Id, $"{lot.Words} of the {bench.NameOf(joint.Id)}", lot.Count, lot.Size, lot.Where, true);
 }

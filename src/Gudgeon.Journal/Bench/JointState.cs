@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gudgeon.Engine;
 
 namespace Gudgeon.Journal;
@@ -7,6 +8,10 @@ namespace Gudgeon.Journal;
 /// <param name="Fastener">bolt, stud, nut...; empty where nobody said.</param>
 public sealed record Lot(Whereabouts Where, int Count, string Size = "", string Fastener = "")
 {
+    /// <summary><c>2 M6x20 bolts</c>, <c>3 fasteners</c>.</summary>
+    public string Words => string.Join(' ', new[] { Count.ToString(CultureInfo.InvariantCulture), Size, Fastener.Length > 0 ? Fastener : "fastener" }.Where(w => w.Length > 0))
+        + (Count == 1 || Fastener.EndsWith('s') ? "" : "s");
+
     public bool IsLike(Lot other) => Where == other.Where && Size == other.Size && Fastener == other.Fastener;
 }
 

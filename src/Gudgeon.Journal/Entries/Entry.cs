@@ -30,4 +30,10 @@ public abstract partial record Entry
 /// <param name="At">When the work was done, with the offset of the place where it was.</param>
 /// <param name="EnteredAt">When it was written down.</param>
 /// <param name="By">Who or what sent it.</param>
-public sealed record Recorded(long Number, string Id, string Act, DateTimeOffset At, DateTimeOffset EnteredAt, string By, Entry Entry);
+public sealed record Recorded(long Number, string Id, string Act, DateTimeOffset At, DateTimeOffset EnteredAt, string By, Entry Entry)
+{
+    private static readonly TimeSpan soon = TimeSpan.FromHours(1);
+
+    /// <summary>Whether it was written down more than an hour after the work, from memory or from paper: worth less than a note made at the bench.</summary>
+    public bool IsWrittenUpLater => EnteredAt - At > soon;
+}

@@ -5,7 +5,7 @@ namespace Gudgeon.Journal;
 /// <summary>What to look at when a book has slept. Common practice, no source.</summary>
 public static class AfterGap
 {
-    private static readonly TimeSpan night = TimeSpan.FromHours(8);
+    internal static readonly TimeSpan Night = TimeSpan.FromHours(8);
     private static readonly TimeSpan weeks = TimeSpan.FromDays(14);
     private static readonly TimeSpan months = TimeSpan.FromDays(60);
 
@@ -15,12 +15,12 @@ public static class AfterGap
     /// <summary>The list, from how long the book slept and from how it was left. Empty while work goes on.</summary>
     public static IReadOnlyList<string> Of(Bench bench, DateTimeOffset now)
     {
-        if (LastWork(bench) is not { } last || now - last < night)
+        if (LastWork(bench) is not { } last || now - last < Night)
             return [];
         var slept = now - last;
         var list = new List<string>();
-        list.AddRange(Left(bench));
-        if (slept >= night)
+        list.AddRange(HalfWay(bench));
+        if (slept >= Night)
             list.Add("Is it covered, and are bare faces oiled?");
         if (slept >= weeks)
             list.AddRange([
@@ -37,7 +37,8 @@ public static class AfterGap
         return list;
     }
 
-    private static IEnumerable<string> Left(Bench bench)
+    /// <summary>What was left half way: things still in, joints half undone or half done, stages broken off, open ports.</summary>
+    internal static IEnumerable<string> HalfWay(Bench bench)
     {
         foreach (var item in bench.Register.Values.Where(i => i.Left > 0))
             yield return $"Still in: {RegisterItem.Many(item.Left, item.Put.What)}{item.Put.Place(bench)}.";

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Text.Json.Nodes;
 using Gudgeon.Journal;
 
@@ -26,6 +27,26 @@ public static class AccountCommands
             return line.Desk.Show(line.Json(parsed), "account", facts, text);
         });
         line.Root.Subcommands.Add(account);
+
+        var left = new Command("left", "Where the work was left: what was done last, what stands half way. Example: gudgeon left");
+        line.OnBook(left, (parsed, book) =>
+        {
+            var (where, doings) = book.Read(bench => WhereLeft.Of(bench) is { } w ? (w, w.Doings.Select(r => (r.Number, r.At, Words: r.Entry.Words(bench))).ToArray()) : ((WhereLeft?)null, []));
+            var facts = new JsonObject
+            {
+                ["last"] = where?.Last.ToString("O", CultureInfo.InvariantCulture),
+                ["done"] = new JsonArray([.. doings.Select(d => new JsonObject { ["number"] = d.Number, ["at"] = d.At.ToString("O", CultureInfo.InvariantCulture), ["words"] = d.Words })]),
+                ["half_way"] = new JsonArray([.. (where?.HalfWay ?? []).Select(h => JsonValue.Create(h))]),
+                ["open_questions"] = where?.OpenQuestions ?? 0,
+            };
+            var text = where is null ? ["Nothing has been done in this book yet."]
+                : new[] { $"The last work was on {where.Last.ToString("dddd d MMMM yyyy, HH:mm", CultureInfo.InvariantCulture)}:" }
+                    .Concat(doings.Select(d => $"{d.Number,5}  {d.Words}"))
+                    .Concat(where.HalfWay.Count > 0 ? where.HalfWay : ["Nothing stands half way."])
+                    .Concat(where.OpenQuestions > 0 ? [$"Open questions: {where.OpenQuestions}. gudgeon check lists them."] : []);
+            return line.Desk.Show(line.Json(parsed), "left", facts, text);
+        });
+        line.Root.Subcommands.Add(left);
 
         var words = new Argument<string[]>("words") { Description = "A place, part, size or tag", Arity = ArgumentArity.OneOrMore };
         var find = new Command("find", "Finds a thing or what is in a place. Example: gudgeon find bag 12") { words };

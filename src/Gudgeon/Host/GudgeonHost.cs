@@ -34,6 +34,7 @@ public static class GudgeonHost
         builder.Services.AddSingleton<Assets>();
         builder.Services.AddSingleton(new Bookshelf(options.BooksFolder));
         builder.Services.AddSingleton<Desks>();
+        builder.Services.AddSingleton<WorkedOut>();
         foreach (var slice in Slices.All)
             slice.AddServices(builder.Services);
 

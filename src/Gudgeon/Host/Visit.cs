@@ -6,7 +6,7 @@ using Gudgeon.Pages.Elements;
 namespace Gudgeon.Host;
 
 /// <summary>One request to one book: what every page of the book has at hand. The book stands still meanwhile.</summary>
-public sealed class Visit(HttpContext http, Book book, TimeProvider clock)
+public sealed class Visit(HttpContext http, Book book, TimeProvider clock, WorkedOut workedOut)
 {
     /// <summary>A form that waited longer says nothing that can be relied on.</summary>
     private static readonly TimeSpan LongestWait = TimeSpan.FromDays(366);
@@ -14,6 +14,9 @@ public sealed class Visit(HttpContext http, Book book, TimeProvider clock)
     public Book Book => book;
 
     public Bench Bench => book.Bench;
+
+    /// <inheritdoc cref="WorkedOut.Once"/>
+    public T Once<T>(Func<Bench, T> work, object? with = null) => workedOut.Once(book, work, with);
 
     public BookPlate Plate { get; } = new(book.Name, book.Bench.Title);
 
@@ -39,9 +42,16 @@ public sealed class Visit(HttpContext http, Book book, TimeProvider clock)
     /// <summary>The paired phone that sends, by the name that its owner gave it; else the laptop's own pages.</summary>
     public static string SenderOf(HttpContext http) => http.User.Identity?.Name ?? "page";
 
-    /// <summary>A form that waited in a phone says for how long, which is right even when the phone's clock is not.</summary>
+    /// <summary>The time of the work that is being written up afterwards; null when it is recorded as it is done.</summary>
+    public DateTime? WritingUp { get; } = Host.WritingUp.Of(http.Request);
+
+    /// <summary>
+    /// When the work was done: the time that is being written up, which stands in the form; else, for a form that
+    /// waited in a phone, as long ago as it says, which is right even when the phone's clock is not.
+    /// </summary>
     private static DateTimeOffset DoneAt(IFormCollection form, DateTimeOffset now) =>
-        double.TryParse(form["ago"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds) && seconds < LongestWait.TotalSeconds ? now.AddSeconds(-seconds) : now;
+        Host.WritingUp.Read(form[Host.WritingUp.Field].ToString()) is { } then && new DateTimeOffset(then, TimeZoneInfo.Local.GetUtcOffset(then)) is var at && at <= now ? at
+        : double.TryParse(form["ago"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds) && seconds < LongestWait.TotalSeconds ? now.AddSeconds(-seconds) : now;
 
     /// <summary>A short id out of what a person calls a thing: lower-case letters, digits, dashes.</summary>
     public static string IdOf(string name)
@@ -62,7 +72,7 @@ public sealed class Visit(HttpContext http, Book book, TimeProvider clock)
 }
 
 /// <summary>Opens the book that the address names, and holds it still while its page is made.</summary>
-public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, Desks desks, TimeProvider clock)
+public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, Desks desks, WorkedOut workedOut, TimeProvider clock)
 {
     public async Task InvokeAsync(HttpContext context)
     {
@@ -80,14 +90,20 @@ public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, Desks desks
         }
 
         var desk = desks.Of(slug);
-        using (await desk.Write(context.RequestAborted))
+        var looksOnly = HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method);
+
+        // Another program may have written since: a note from the command line shows on the next page. Nobody who only
+        // looks has to wait for the other readers when nothing was written.
+        if (!looksOnly || book.Newest() != book.Version)
         {
-            // Another program may have written since: a note from the command line shows on the next page.
-            book.Refresh();
-            if (!HttpMethods.IsGet(context.Request.Method) && !HttpMethods.IsHead(context.Request.Method))
+            using (await desk.Write(context.RequestAborted))
             {
-                await Go(context, book);
-                return;
+                book.Refresh();
+                if (!looksOnly)
+                {
+                    await Go(context, book);
+                    return;
+                }
             }
         }
 
@@ -97,7 +113,7 @@ public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, Desks desks
 
     private Task Go(HttpContext context, Book book)
     {
-        context.Items[typeof(Visit)] = new Visit(context, book, clock);
+        context.Items[typeof(Visit)] = new Visit(context, book, clock, workedOut);
         return next(context);
     }
 }

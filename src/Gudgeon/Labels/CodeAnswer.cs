@@ -24,7 +24,7 @@ public sealed record CodeAnswer(string Slug, string Book, string What, string St
         return new CodeAnswer(slug, bench.Title, place, parts.Count + lots.Count == 0 ? "The book has nothing in it." : $"{Counted(parts.Count, "part")}, {Counted(lots.Sum(l => l.Lot.Count), "fastener")}.",
             [
                 .. parts.Select(id => new CodeRow(bench.NameOf(id), GoesTo(bench, id), $"part/{id}")),
-                .. lots.Select(l => new CodeRow($"{l.Lot.Count} {l.Lot.Size} {l.Lot.Fastener}".Trim().Replace("  ", " ", StringComparison.Ordinal), $"hold the {bench.NameOf(bench.Engine.Joints[l.Joint].Part)}", $"part/{bench.Engine.Joints[l.Joint].Part}", CardOf(bench, l.Joint))),
+                .. lots.Select(l => new CodeRow(l.Lot.Words, $"hold the {bench.NameOf(bench.Engine.Joints[l.Joint].Part)}", $"part/{bench.Engine.Joints[l.Joint].Part}", CardOf(bench, l.Joint))),
             ],
             Seen(bench, [.. parts, .. lots.Select(l => l.Joint)]));
     }

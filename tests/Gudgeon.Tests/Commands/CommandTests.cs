@@ -28,6 +28,18 @@ public class CommandTests
     }
 
     [Fact]
+    public void Left_says_what_was_done_last_and_what_stands_half_way()
+    {
+        using var shell = Started();
+        Assert.Equal("Nothing has been done in this book yet.", shell.Good("left"));
+        shell.Good("off", "starter", "--fasteners", "2 M10x60 bag 4", "--some", "--at", "2026-01-09 21:10");
+        var told = shell.Good("left");
+
+        Assert.StartsWith("The last work was on Friday 9 January 2026, 21:10:", told, StringComparison.Ordinal);
+        Assert.Contains("Left half way: starter joint", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Strike_by_command_puts_it_back_on()
     {
         using var shell = Started();
@@ -44,6 +56,7 @@ public class CommandTests
     [InlineData("next")]
     [InlineData("next", "--back")]
     [InlineData("account")]
+    [InlineData("left")]
     [InlineData("find", "starter")]
     [InlineData("check")]
     [InlineData("check", "--back")]

@@ -13,7 +13,13 @@ public sealed class BooksSlice : ISlice
 
     public void MapPages(IEndpointRouteBuilder app)
     {
-        app.MapGet("/", (Bookshelf shelf) => new RazorComponentResult<HomePage>(new { Books = shelf.Names.Select(n => Cover(shelf, n)).ToArray() }));
+        app.MapGet("/", async (Bookshelf shelf, Desks desks, CancellationToken cancel) =>
+        {
+            var covers = new List<BookCover>();
+            foreach (var name in shelf.Names)
+                covers.Add(await Cover(shelf, desks, name, cancel));
+            return new RazorComponentResult<HomePage>(new { Books = covers });
+        });
         app.MapGet("/start", () => Ask([], new Dictionary<string, string>()));
         app.MapPost("/start", Start);
         app.MapPost("/demo", (Bookshelf shelf) => DemoBook.Open(shelf) is { } demo && demo.TryGet(out var book)
@@ -25,9 +31,13 @@ public sealed class BooksSlice : ISlice
     private static bool IsOnTheWayBack(Bench bench) => bench.WayBackOn().Count > 0 && !bench.CanComeOff().Any();
 
     /// <summary>A book that cannot be opened still lies there, and says why.</summary>
-    private static BookCover Cover(Bookshelf shelf, string name) => shelf.Open(name).TryGet(out var book)
-        ? book.Read(bench => new BookCover(name, bench.Title, book.Entries.LastOrDefault(), []))
-        : new BookCover(name, name, null, shelf.Open(name).Refusals);
+    private static async Task<BookCover> Cover(Bookshelf shelf, Desks desks, string name, CancellationToken cancel)
+    {
+        if (!shelf.Open(name).TryGet(out var book))
+            return new BookCover(name, name, null, shelf.Open(name).Refusals);
+        using (await desks.Of(name).Write(cancel))
+            return book.Read(bench => new BookCover(name, bench.Title, book.Entries.LastOrDefault(), []));
+    }
 
     private static RazorComponentResult<StartPage> Ask(IReadOnlyList<Refusal> refusals, IReadOnlyDictionary<string, string> answers) =>
         new(new { Refusals = refusals, Answers = answers }) { StatusCode = refusals.Count > 0 ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK };

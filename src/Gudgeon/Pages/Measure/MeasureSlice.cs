@@ -15,7 +15,7 @@ public sealed class MeasureSlice : ISlice
     public void MapPages(IEndpointRouteBuilder app)
     {
         var book = app.MapGroup("/books/{book}");
-        book.MapGet("/measure", (Visit visit) => new RazorComponentResult<MeasurePage>(new { Visit = visit, List = MeasureList.Of(visit.Bench) }));
+        book.MapGet("/measure", (Visit visit) => new RazorComponentResult<MeasurePage>(new { Visit = visit, List = visit.Once(MeasureList.Of) }));
         book.MapGet("/measure/{part}", Sheet);
         book.MapGet("/measure/{part}/{characteristic}/{place:int}", (Visit visit, string part, string characteristic, int place) =>
             Keypad(visit, new KeypadAsked(part, characteristic, place, visit.Http.Request.Query["spot"].ToString(), visit.Http.Request.Query["with"].ToString(), Query(visit, "partc"), Query(visit, "gaugec")), "", []));

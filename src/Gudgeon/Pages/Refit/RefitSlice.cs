@@ -14,7 +14,7 @@ public sealed class RefitSlice : ISlice
     public void MapPages(IEndpointRouteBuilder app)
     {
         var book = app.MapGroup("/books/{book}");
-        book.MapGet("/refit", (Visit visit) => new RazorComponentResult<RefitPage>(new { Visit = visit, Plan = RefitList.Of(visit.Bench) }));
+        book.MapGet("/refit", (Visit visit) => new RazorComponentResult<RefitPage>(new { Visit = visit, Plan = visit.Once(RefitList.Of) }));
         book.MapGet("/all-back", (Visit visit) => new RazorComponentResult<AllBackPage>(new { Visit = visit }));
         book.MapGet("/gate/{id}", IResult (Visit visit, string id, string? part) => visit.Bench.Gate(id) is { } gate
             ? new RazorComponentResult<GatePage>(new { Visit = visit, Stand = GateStand.Of(visit.Bench, gate, part) })

@@ -26,6 +26,8 @@ public sealed class StorySlice : ISlice
         book.MapGet("/book", (Visit visit) => new RazorComponentResult<BookPage>(new { Visit = visit }));
         book.MapGet("/book.html", async (Visit visit, TimeProvider clock) =>
             Results.File(Encoding.UTF8.GetBytes(await BookFile.Html(visit.Book, clock.GetLocalNow())), "text/html; charset=utf-8", $"{visit.Book.Name}.html"));
+        book.MapGet("/when", (Visit visit, TimeProvider clock, string? back) => new RazorComponentResult<WhenPage>(new { Visit = visit, Now = clock.GetLocalNow(), Back = back ?? "" }));
+        book.MapPost("/when", When);
         book.MapPost("/say", Say);
         book.MapPost("/settled", StripSlice.Form(Settle));
         book.MapPost("/meant", StripSlice.Form(Meant));
@@ -35,6 +37,27 @@ public sealed class StorySlice : ISlice
     {
         var form = await request.ReadFormAsync();
         return Recording.Answer(visit, form, Telling.Record(visit.Book, form.Text("line"), visit.Sending(form)));
+    }
+
+    /// <summary>Sets or ends the time that what is sent from this browser was done at. No entry: nothing of the work is said yet.</summary>
+    private static async Task<IResult> When(Visit visit, HttpRequest request, HttpResponse response, TimeProvider clock)
+    {
+        var form = await request.ReadFormAsync();
+        var back = Back.To(visit.Plate.Href(form.Text("back")));
+        if (form.Text("now").Length > 0)
+        {
+            WritingUp.End(response, visit.Plate);
+            return back;
+        }
+
+        var typed = $"{form.Text("day")}T{form.Text("time")}";
+        if (WritingUp.Read(typed) is not { } then)
+            return Recording.Refused(visit, form, [new Refusal("when it was done", $"\"{form.Text("day")} {form.Text("time")}\"", "a day and a time, as 2026-01-31 and 19:40", "Fill in both fields")]);
+        if (then > clock.GetLocalNow().DateTime)
+            return Recording.Refused(visit, form, [new Refusal("when it was done", $"{form.Text("day")} {form.Text("time")}", "a time that has been", "What is still to be done is no entry yet: choose an earlier time")]);
+
+        WritingUp.Begin(response, visit.Plate, then);
+        return back;
     }
 
     private static IReadOnlyList<Request> Meant(Visit visit, IFormCollection form, List<Refusal> refusals)

@@ -14,7 +14,7 @@ public sealed class StripSlice : ISlice
     public void MapPages(IEndpointRouteBuilder app)
     {
         var book = app.MapGroup("/books/{book}");
-        book.MapGet("/strip", (Visit visit) => new RazorComponentResult<StripPage>(new { Visit = visit, Plan = StripList.Of(visit.Bench) }));
+        book.MapGet("/strip", (Visit visit) => new RazorComponentResult<StripPage>(new { Visit = visit, Plan = visit.Once(StripList.Of) }));
         book.MapGet("/otherwise", (Visit visit) => new RazorComponentResult<OtherwisePage>(new { Visit = visit }));
         book.MapPost("/off", Form((visit, form, _) => [.. Ids(form, "part").Select(id => new TakeOff(id))]));
         book.MapPost("/absent", Form((_, form, _) => [.. Ids(form, "part").Select(id => new Tell(new PartAbsent(id)))]));
