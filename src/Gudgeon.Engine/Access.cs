@@ -34,7 +34,11 @@ public sealed record Access(string Target, IReadOnlyList<Need> First, IReadOnlyL
 /// <summary>Something done to the whole engine, or a way of doing a step, with what it takes.</summary>
 /// <param name="Id">As in <c>op:drain-oil</c>.</param>
 /// <param name="Lasts">True when it changes how the engine stands (oil drained, engine out); false when it is a way to work that is at hand whenever its equipment is (spring compressor).</param>
-public sealed record Operation(string Id, string Name, IReadOnlyList<string> Equipment, int Persons, string Why, bool Lasts);
+public sealed record Operation(string Id, string Name, IReadOnlyList<string> Equipment, int Persons, string Why, bool Lasts)
+{
+    /// <summary>Whether it is taken back in the refit: oil filled, engine in.</summary>
+    public bool IsTakenBack { get; init; }
+}
 
 /// <summary>A yes-or-no question about this engine that opens a way of access when the answer is yes.</summary>
 public sealed record Fact(string Id, string Question);

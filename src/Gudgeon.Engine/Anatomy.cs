@@ -37,7 +37,7 @@ public static class Anatomy
             .SelectMany(a => a.First.Concat(a.Choices.SelectMany(c => c.Sets).SelectMany(s => s)).Select(n => n.Id).Append(a.Target))
             .ToHashSet();
         foreach (var row in tables.Operations.Where(r => used.Contains(r["id"])))
-            model.Add(new Operation(row["id"], row["name"], row.List("equipment"), int.Parse(row["persons"], System.Globalization.CultureInfo.InvariantCulture), row["why"], row["lasts"] == "yes"));
+            model.Add(new Operation(row["id"], row["name"], row.List("equipment"), int.Parse(row["persons"], System.Globalization.CultureInfo.InvariantCulture), row["why"], row["lasts"] == "yes") { IsTakenBack = row["back"] == "yes" });
         foreach (var row in tables.Facts.Where(r => used.Contains(r["id"])))
             model.Add(new Fact(row["id"], row["question"]));
     }

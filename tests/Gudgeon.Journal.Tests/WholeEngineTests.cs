@@ -85,5 +85,10 @@ public class WholeEngineTests
         {
             book.Good(new Tell(new LineJoined(line)));
         }
+
+        foreach (var operation in book.Bench.Engine.Operations.Values.Where(o => o.IsTakenBack && book.Bench.IsDone(o.Id)).ToArray())
+        {
+            book.Good(new Tell(new OperationUndone(operation.Id)));
+        }
     }
 }

@@ -5,14 +5,19 @@ namespace Gudgeon.Journal;
 
 public sealed partial class Bench
 {
+    private IReadOnlyList<Gate>? gates;
+
     /// <summary>What was looked at and said yes to: by gate, closing part and look; the number of the entry.</summary>
     internal Dictionary<(string Gate, string Closing, string Look), long> Looks { get; } = [];
+
+    /// <summary>Gates that were closed, by gate and what closed it; the number of the entry.</summary>
+    internal Dictionary<(string Gate, string Closing), long> Closed { get; } = [];
 
     /// <summary>Gates that were closed over their findings.</summary>
     internal List<Recorded> Overrides { get; } = [];
 
     /// <summary>The gates of this engine, in the order in which they are met.</summary>
-    public IReadOnlyList<Gate> Gates => Gudgeon.Engine.Gates.Of(Engine);
+    public IReadOnlyList<Gate> Gates => gates ??= Gudgeon.Engine.Gates.Of(Engine);
 
     public Gate? Gate(string id) => Gates.FirstOrDefault(g => g.Id == id);
 

@@ -35,8 +35,8 @@ public sealed partial class Bench
         Engine.Parts.Values.Where(p => !Part(p.Id).IsAbsent),
         Answers.Count > 0 ? EngineAnswers.Read(Answers).Value : null);
 
-    /// <summary>The parts of the engine changed: where things are measured is found again when it is asked for.</summary>
-    internal void ForgetPlaces() => places = null;
+    /// <summary>The parts of the engine changed: where things are measured and which gates there are is found again when it is asked for.</summary>
+    internal void ForgetPlaces() => (places, gates) = (null, null);
 
     /// <summary>The setting that a gauge stands on, or null.</summary>
     public Zero? ZeroOf(string instrument) => zeros.GetValueOrDefault(instrument);

@@ -64,6 +64,7 @@ public sealed partial class Bench
         state.OffBy = recorded.Number;
         state.OffAt = recorded.At;
         state.OffBefore = before;
+        state.Renewed = false;
         foreach (var rider in riders)
         {
             ChangePart(rider).Where = Whereabouts.Riding(part);

@@ -13,6 +13,7 @@ public sealed partial class Bench
     private readonly Dictionary<string, JointState> joints = [];
     private readonly Dictionary<string, LineState> lines = [];
     private readonly HashSet<string> operationsDone = [];
+    private readonly Dictionary<string, long> operationsDoneBy = [];
     private readonly Dictionary<string, bool> facts = [];
     private readonly List<Recorded> told = [];
 
@@ -57,11 +58,15 @@ public sealed partial class Bench
             ? $"{NameOf(joint.Part)} to {NameOf(joint.FixedTo[0])} joint"
             : $"{NameOf(joint.Part)} joint";
 
-    internal void SetDone(string operation, bool done)
+    /// <summary>Number of the entry that did it last, or null.</summary>
+    internal long? DoneBy(string operation) => operationsDoneBy.TryGetValue(operation, out var number) ? number : null;
+
+    internal void SetDone(string operation, bool done, long number)
     {
         if (done)
         {
             operationsDone.Add(operation);
+            operationsDoneBy[operation] = number;
         }
         else
         {

@@ -26,6 +26,14 @@ public static class FluidAccount
             LowParts(bench, g.Key))),
     ];
 
+    /// <summary>Less than this part of what was drained counts as short: some stays in the can. Common practice, no source.</summary>
+    private const double Enough = 0.9;
+
+    /// <summary>Fluids of which less was filled than was drained.</summary>
+    public static IEnumerable<Finding> Short(Bench bench) => Of(bench)
+        .Where(f => f.FilledCm3 < Enough * f.DrainedCm3)
+        .Select(f => new Finding(FindingNames.FluidShort, "", f.Fluid, $"{Litres(f.DrainedCm3)} drained, {Litres(f.FilledCm3)} filled", "Fill it to its mark and say how much went in"));
+
     /// <summary>Litres to the hundredth, as people pour.</summary>
     public static string Litres(double cm3) => string.Create(CultureInfo.InvariantCulture, $"{cm3 / 1000:0.##} litres").Replace("1 litres", "1 litre", StringComparison.Ordinal);
 

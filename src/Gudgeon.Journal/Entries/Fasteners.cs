@@ -146,7 +146,7 @@ public sealed record FastenersIn(string Joint, int Count, int Fresh = 0, bool Al
         if (state.Required is not { } required)
         {
             var there = Math.Max(state.Opened, state.Opened + Count - Fresh - Reachable(state)) - state.Fresh;
-            return All && state.In + Count != there
+            return All && state.In + Count < there
                 ? new Refusal(name, $"{state.In + Count} in as all of them", $"{there}, for so many were told of", "Say how many are new, or that some are still to come")
                 : null;
         }
@@ -189,6 +189,8 @@ public sealed record FastenersIn(string Joint, int Count, int Fresh = 0, bool Al
         state.Tightening.UsedAgain += old;
         if (All && state.Required is null)
         {
+            // Nobody told of the old ones that the new ones replace: so many must there have been.
+            state.Open(new Lot(Whereabouts.Unplaced, Math.Max(0, state.In - (state.Opened - state.Fresh))));
             state.Required = state.Opened - state.Fresh;
             state.Standing = Standing.Counted;
         }

@@ -34,9 +34,7 @@ public sealed record GatePassed(string Gate, string Closing) : Entry
 
     public override string Words(Bench bench) => $"Gate passed: {bench.Gate(Gate)?.Name ?? Gate}";
 
-    internal override void Apply(Bench bench, Recorded recorded)
-    {
-    }
+    internal override void Apply(Bench bench, Recorded recorded) => bench.Closed[(Gate, Closing)] = recorded.Number;
 }
 
 /// <summary>A gate was closed over its findings. It stands in the book for ever.</summary>
@@ -53,5 +51,9 @@ public sealed record GateOverridden(string Gate, string Closing, string Reason, 
     public override string Words(Bench bench) =>
         $"Gate overridden: {bench.Gate(Gate)?.Name ?? Gate}, because {Reason}. Open then: {string.Join("; ", Findings)}";
 
-    internal override void Apply(Bench bench, Recorded recorded) => bench.Overrides.Add(recorded);
+    internal override void Apply(Bench bench, Recorded recorded)
+    {
+        bench.Closed[(Gate, Closing)] = recorded.Number;
+        bench.Overrides.Add(recorded);
+    }
 }

@@ -48,7 +48,7 @@ public sealed record LineParted(string Line, string Tag = "", IReadOnlyList<stri
     }
 }
 
-/// <summary>A line is joined again at both ends. Its caps and plugs are out.</summary>
+/// <summary>A line is joined again at both ends. A cap or plug that nobody took out is still in.</summary>
 public sealed record LineJoined(string Line) : Entry
 {
     public override IEnumerable<string> About() => [Line];
@@ -76,7 +76,6 @@ public sealed record LineJoined(string Line) : Entry
         state.IsParted = false;
         state.IsImplied = false;
         state.Found.Clear();
-        state.Caps = [];
     }
 }
 

@@ -205,7 +205,7 @@ public sealed record OperationDone(string Operation, string Note = "") : Entry
 
     public override string Words(Bench bench) => $"Done: {bench.NameOf(Operation)}{(Note.Length > 0 ? $", {Note}" : "")}";
 
-    internal override void Apply(Bench bench, Recorded recorded) => bench.SetDone(Operation, true);
+    internal override void Apply(Bench bench, Recorded recorded) => bench.SetDone(Operation, true, recorded.Number);
 }
 
 /// <summary>It was done the other way round: oil filled, engine in.</summary>
@@ -220,5 +220,5 @@ public sealed record OperationUndone(string Operation, string Note = "") : Entry
 
     public override string Words(Bench bench) => $"Put back: {bench.NameOf(Operation)}{(Note.Length > 0 ? $", {Note}" : "")}";
 
-    internal override void Apply(Bench bench, Recorded recorded) => bench.SetDone(Operation, false);
+    internal override void Apply(Bench bench, Recorded recorded) => bench.SetDone(Operation, false, recorded.Number);
 }

@@ -6,7 +6,16 @@ namespace Gudgeon.Journal;
 public static class AllBack
 {
     /// <summary>Everything that was taken off, undone, parted or capped and is not back. Empty means that the engine is whole.</summary>
-    public static IReadOnlyList<Finding> MissingFrom(Bench bench) => [.. Parts(bench), .. Joints(bench), .. TighteningFindings.NotFinal(bench), .. Lines(bench), .. SmallThings.StillIn(bench), .. SmallThings.Short(bench)];
+    public static IReadOnlyList<Finding> MissingFrom(Bench bench) => 
+    [
+        .. Parts(bench), .. Joints(bench), .. TighteningFindings.NotFinal(bench), .. Lines(bench), .. SmallThings.StillIn(bench), .. SmallThings.Short(bench),
+        .. Operations(bench), .. FluidAccount.Short(bench),
+    ];
+
+    private static IEnumerable<Finding> Operations(Bench bench) =>
+        from operation in bench.Engine.Operations.Values
+        where operation.IsTakenBack && bench.IsDone(operation.Id)
+        select new Finding(FindingNames.OperationOpen, operation.Id, operation.Name, "done, and not taken back", "Take it back and say so");
 
     private static IEnumerable<Finding> Parts(Bench bench)
     {

@@ -6,7 +6,7 @@ namespace Gudgeon.Journal;
 public static class BenchFindings
 {
     /// <summary>Slices of the bench add their own findings here, each a function of the bench alone.</summary>
-    private static readonly List<Func<Bench, IEnumerable<Finding>>> sources = [Joints, Parts, Lines, Questions, Overrides, MeasureFindings.Of, TighteningFindings.Of, PortCheck.Wrong, SmallThings.Short, SmallThings.WayRound];
+    private static readonly List<Func<Bench, IEnumerable<Finding>>> sources = [Joints, Parts, Lines, Questions, Overrides, MeasureFindings.Of, TighteningFindings.Of, PortCheck.Wrong, SmallThings.Short, SmallThings.WayRound, SmallThings.UsedAgain, GateFindings.Skipped];
 
     public static IReadOnlyList<Finding> Of(Bench bench) => [.. sources.SelectMany(source => source(bench))];
 

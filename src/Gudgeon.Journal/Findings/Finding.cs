@@ -34,6 +34,10 @@ public static class FindingNames
     public const string BagFull = "bag-full";
     public const string LookOpen = "look-open";
     public const string GateOverridden = "gate-overridden";
+    public const string GateSkipped = "gate-skipped";
+    public const string OperationOpen = "operation-open";
+    public const string PartUsedAgain = "part-used-again";
+    public const string FluidShort = "fluid-short";
     public const string JointNotFinal = "joint-not-final";
     public const string OneUseAgain = "one-use-again";
     public const string StageInterrupted = "stage-interrupted";
@@ -71,6 +75,10 @@ public static class FindingNames
         [BagFull] = "fasteners from inside are still out when it is to be closed",
         [LookOpen] = "a gate asks for a look that nobody has said yes to",
         [GateOverridden] = "a gate was closed over its findings",
+        [GateSkipped] = "what closes a gate is back and the gate was neither passed nor overridden",
+        [OperationOpen] = "something was done to the whole engine and is not taken back: oil drained, engine out",
+        [PartUsedAgain] = "a part that is renewed at every strip was off and is back without a new one",
+        [FluidShort] = "less of a fluid was filled than was drained",
         [JointNotFinal] = "the fasteners of a joint are in and not every stage of its book is done",
         [OneUseAgain] = "fasteners that are used once went in again",
         [StageInterrupted] = "a long pause lies inside a stage: it is done again for all, and after an angle stage all are slackened",

@@ -93,5 +93,5 @@ public static class GateCheck
     private static IEnumerable<Finding> Looks(Bench bench, Gate gate, string closing) =>
         from look in gate.Looks
         where !bench.HasLooked(gate, closing, look)
-        select new Finding(FindingNames.LookOpen, gate.Id, gate.Name, $"not yet looked: {look}", "Look, and tick it");
+        select new Finding(FindingNames.LookOpen, gate.Id, gate.Name, $"not yet looked: {look.TrimEnd('.')}", "Look, and tick it");
 }

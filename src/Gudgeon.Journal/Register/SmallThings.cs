@@ -43,6 +43,12 @@ public static class SmallThings
         where small.Value.Fitted < small.Value.Found
         select new Finding(FindingNames.SmallShort, joint.Id, bench.NameOf(joint.Id), $"{small.Value.Fitted} of {RegisterItem.Many(small.Value.Found, small.Key)} fitted", "Fit what is missing, or open it again and look");
 
+    /// <summary>Parts that are renewed at every strip and went back without a new one: one finding for each kind.</summary>
+    public static IEnumerable<Finding> UsedAgain(Bench bench) => bench.Engine.Parts.Values
+        .Where(p => p.Renewal == Renewal.EveryStrip && bench.Part(p.Id) is { OffBy: not null, Renewed: false } state && (state.IsOn || state.IsRiding))
+        .GroupBy(p => p.Kind)
+        .Select(g => new Finding(FindingNames.PartUsedAgain, g.First().Id, bench.Several(g.Select(p => p.Id)), "back, and no new one came", "Fit a new one, or say why the old one is used again"));
+
     /// <summary>Parts that were off, are back, and nobody has looked at their place and way round.</summary>
     public static IEnumerable<Part> ToLookAt(Bench bench) => bench.Engine.Parts.Values
         .Where(p => (p.Keeping & Kept) != 0 && bench.Part(p.Id) is { OffBy: not null } state && (state.IsOn || state.IsRiding) && !bench.IsWayRoundSeen(p.Id));

@@ -23,7 +23,12 @@ public sealed class RefitSlice : ISlice
         book.MapPost("/undone", StripSlice.Form((_, form, _) => [new UndoOperation(form.Text("operation"), Override: Reason(form))]));
         book.MapPost("/on", StripSlice.Form((_, form, _) => [new PutBack(form.Text("part"), Override: Reason(form))]));
         book.MapPost("/in", StripSlice.Form(FastenersBack));
-        book.MapPost("/joined", StripSlice.Form((_, form, _) => [new Tell(new LineJoined(form.Text("line")))]));
+        book.MapPost("/joined", StripSlice.Form((visit, form, _) =>
+        {
+            var line = form.Text("line");
+            IEnumerable<Entry> caps = form.Text("caps") == "out" ? visit.Bench.Line(line).Caps.Select(port => new PortOpened(line, port)) : [];
+            return [new Tell([.. caps, new LineJoined(line)])];
+        }));
         book.MapPost("/opened", StripSlice.Form((_, form, _) => [new Tell(new PortOpened(form.Text("line"), form.Text("port")))]));
         book.MapPost("/lost-found", StripSlice.Form((_, form, refusals) => form.Count("count", "how many turned up", refusals) is { } count ? [new Tell(new FastenersFound(form.Text("joint"), count, form.Place()))] : []));
     }
