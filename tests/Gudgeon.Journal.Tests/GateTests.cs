@@ -87,4 +87,57 @@ public class GateTests
         book.Good(new TakeReading(new Slot("crank.1", "crank-end-float", 1, "one"), "0.31", "dial"));
         Assert.Contains("(reading-outside)", book.Refused(new PutBack("sump.1")), StringComparison.Ordinal);
     }
+
+    private static string[] Missing(TestBook book, string gate, string closing) =>
+        [.. GateCheck.Of(book.Bench, book.Bench.Gate(gate)!, closing).Where(f => f.Finding.Name == FindingNames.ReadingMissing).Select(f => f.Characteristic)];
+
+    [Fact]
+    public void Readings_never_taken_are_asked_for_by_name_once_for_all_parts_that_lack_them()
+    {
+        using var book = Opened();
+        foreach (var part in new[] { "pickup.1", "rod-cap.1", "rod-cap.2" })
+            book.Good(new TakeOff(part, To: "tray"), new Tell(new PartOn(part)));
+        var found = GateCheck.Of(book.Bench, book.Bench.Gate("GA2")!, "sump.1").Where(f => f.Finding.Name == FindingNames.ReadingMissing).ToArray();
+        Assert.Equal(found.Select(f => f.Characteristic).Distinct().Count(), found.Length);
+        var bolts = Assert.Single(found, f => f.Characteristic == "rod-bolt-length");
+        Assert.Equal(["rod.1", "rod.2"], bolts.Parts);
+        Assert.Equal("no reading on 2 connecting rods", bolts.Finding.Met);
+        Assert.False(bolts.IsFirm);
+    }
+
+    [Fact]
+    public void Readings_are_not_asked_for_where_only_the_lid_came_off()
+    {
+        using var book = Opened();
+        Assert.Empty(Missing(book, "GA2", "sump.1"));
+    }
+
+    [Fact]
+    public void Reading_that_is_said_not_to_apply_is_asked_for_no_longer()
+    {
+        using var book = Opened();
+        book.Good(new TakeOff("rod-cap.1", To: "tray"), new Tell(new PartOn("rod-cap.1")));
+        Assert.Contains("rod-bolt-length", Missing(book, "GA2", "sump.1"));
+        book.Good(new Tell(new NotApplicable("rod-bolt-length", ["rod.1"], "new bolts")));
+        Assert.DoesNotContain("rod-bolt-length", Missing(book, "GA2", "sump.1"));
+    }
+
+    [Fact]
+    public void Part_that_closes_a_gate_and_went_on_without_it_is_a_finding_until_the_gate_is_closed()
+    {
+        using var book = Opened();
+        book.Good(new Tell(new PartOn("sump.1")));
+        var finding = Assert.Single(BenchFindings.Of(book.Bench), f => f.Name == FindingNames.GateSkipped);
+        Assert.Equal("long block closed", finding.Where);
+        book.Good(new TakeOff("sump.1", To: "floor"), new PutBack("sump.1", Override: "an invented reason"));
+        Assert.DoesNotContain(BenchFindings.Of(book.Bench), f => f.Name == FindingNames.GateSkipped);
+    }
+
+    [Fact]
+    public void Page_begun_without_its_gate_is_a_finding()
+    {
+        using var book = Opened();
+        book.Good(new Tell(new PageBegun(BeginPage.FirstStart)));
+        Assert.Equal("first turn on the starter", Assert.Single(BenchFindings.Of(book.Bench), f => f.Name == FindingNames.GateSkipped).Where);
+    }
 }

@@ -4,7 +4,14 @@ namespace Gudgeon.Journal;
 
 /// <summary>One thing that keeps a gate open.</summary>
 /// <param name="IsFirm">True where no override helps.</param>
-public sealed record GateFinding(Finding Finding, bool IsFirm);
+public sealed record GateFinding(Finding Finding, bool IsFirm)
+{
+    /// <summary>The characteristic that was never read; empty for other findings.</summary>
+    public string Characteristic { get; init; } = "";
+
+    /// <summary>Ids of the parts on which it was never read.</summary>
+    public IReadOnlyList<string> Parts { get; init; } = [];
+}
 
 /// <summary>What must be true before a point of no easy return, and is not.</summary>
 public static class GateCheck
@@ -22,7 +29,7 @@ public static class GateCheck
             .Concat(MeasureFindings.Against(bench, gate.Readings))
             .Concat(Looks(bench, gate, closing))
             .Select(f => new GateFinding(f, false));
-        return [.. Joints(bench, gate, closer), .. soft];
+        return [.. Joints(bench, gate, closer), .. GateReadings.NotTaken(bench, gate, closer, p => Concerns(p, closer)), .. soft];
     }
 
     /// <summary>What lies on another bank than the closing part is none of its business.</summary>

@@ -31,7 +31,7 @@ public sealed class MeasureSlice : ISlice
         book.MapPost("/measure/aside", Strip.StripSlice.Form((_, form, refusals) => MeasureForms.Aside(form, refusals)));
         book.MapPost("/measure/stands", Strip.StripSlice.Form((_, form, refusals) => MeasureForms.Stands(form, refusals)));
         book.MapPost("/measure/not-applicable", Strip.StripSlice.Form((_, form, _) =>
-            [new Tell(new NotApplicable(form.Text("characteristic"), form.Text("everywhere") == "yes" ? [] : [form.Text("part")], form.Text("why").Trim()))]));
+            [new Tell(new NotApplicable(form.Text("characteristic"), form.Text("everywhere") == "yes" ? [] : [.. Strip.StripSlice.Ids(form, "part")], form.Text("why").Trim()))]));
         book.MapPost("/measure/material", Strip.StripSlice.Form((_, form, _) => [new Tell(new MaterialTold(form.Text("part"), form.Text("material")))]));
         book.MapGet("/instruments", (Visit visit) => new RazorComponentResult<InstrumentsPage>(new { Visit = visit }));
         book.MapPost("/instruments/keep", Strip.StripSlice.Form(MeasureForms.Instrument));
