@@ -32,11 +32,12 @@ public class CommandTests
     {
         using var shell = Started();
         Assert.Equal("Nothing has been done in this book yet.", shell.Good("left"));
-        shell.Good("off", "starter", "--fasteners", "2 M10x60 bag 4", "--some", "--at", "2026-01-09 21:10");
+        shell.Good("off", "starter", "--fasteners", "3 M10x60 bag 4", "--at", "2026-01-09 20:30");
+        shell.Good("fitted", "starter", "--fasteners", "2", "--at", "2026-01-09 21:10");
         var told = shell.Good("left");
 
         Assert.StartsWith("The last work was on Friday 9 January 2026, 21:10:", told, StringComparison.Ordinal);
-        Assert.Contains("Left half way: starter joint", told, StringComparison.Ordinal);
+        Assert.Contains("Left half way: starter joint, 2 of 3 in.", told, StringComparison.Ordinal);
     }
 
     [Fact]
