@@ -87,6 +87,18 @@ public class CircuitTests
     }
 
     [Fact]
+    public void Circuit_is_not_closed_while_a_part_of_its_way_is_off()
+    {
+        using var book = Four();
+        book.Good(new TakeOff("oil-pump.1", null, "bench"));
+        var open = Assert.Single(PortCheck.Of(book.Bench, "oil"), p => p.Stand == PortStand.PartOff);
+        Assert.Equal(("oil-pump.1", "the oil pump is off", true), (open.Port.Part, open.Words, open.IsToSeeTo));
+        Assert.DoesNotContain(PortCheck.Of(book.Bench, "coolant"), p => p.Stand == PortStand.PartOff);
+        book.Good(new Tell(new PartOn("oil-pump.1")));
+        Assert.DoesNotContain(PortCheck.Of(book.Bench), p => p.Stand == PortStand.PartOff);
+    }
+
+    [Fact]
     public void Line_on_another_port_or_with_another_tag_is_a_finding_until_it_is_parted()
     {
         using var book = Four();

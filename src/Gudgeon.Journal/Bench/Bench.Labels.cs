@@ -1,3 +1,4 @@
+using System.Globalization;
 namespace Gudgeon.Journal;
 
 public sealed partial class Bench
@@ -16,7 +17,7 @@ public sealed partial class Bench
     /// <summary>Places that hold anything, in order.</summary>
     public IReadOnlyList<string> PlacesInUse() =>
         [.. Engine.Parts.Keys.Select(id => Part(id).Where).Concat(Engine.Joints.Keys.SelectMany(id => Joint(id).Lots.Select(l => l.Where)))
-            .Where(w => w.Spot == Spot.Place).Select(w => w.Name).Distinct().Order(StringComparer.Ordinal)];
+            .Where(w => w.Spot == Spot.Place).Select(w => w.Name).Distinct().Order(StringComparer.Create(CultureInfo.InvariantCulture, CompareOptions.NumericOrdering))];
 
     /// <summary>Parts and fasteners in a place.</summary>
     public (IReadOnlyList<string> Parts, IReadOnlyList<(string Joint, Lot Lot)> Lots) ContentsOf(string place)

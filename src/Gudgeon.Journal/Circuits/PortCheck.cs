@@ -18,23 +18,39 @@ public enum PortStand
 
     /// <summary>The line is on another port, or the tags differ.</summary>
     Wrong,
+
+    /// <summary>Inside the engine: a part that the fluid passes through is off, and its seat stands open.</summary>
+    PartOff,
 }
 
 /// <summary>One port of one circuit.</summary>
 /// <param name="Words">What there is to say of it.</param>
-public sealed record PortLine(Line Line, Port Port, PortStand Stand, string Words);
+public sealed record PortLine(Line Line, Port Port, PortStand Stand, string Words)
+{
+    /// <summary>Whether the circuit is not closed here.</summary>
+    public bool IsToSeeTo => Stand is PortStand.Open or PortStand.Wrong or PortStand.PartOff;
+}
 
-/// <summary>"Closed?": every port joined, capped on purpose, or named as open.</summary>
+/// <summary>"Closed?": every port joined, capped on purpose, or named as open, and no part off that the fluid passes through.</summary>
 public static class PortCheck
 {
-    /// <summary>Every end of the lines that are parted by hand, by fluid.</summary>
+    /// <summary>Every end of the lines that are parted by hand, by fluid, and once each part of the way that is off.</summary>
     public static IReadOnlyList<PortLine> Of(Bench bench, string? family = null) =>
     [
         .. from line in bench.Engine.Lines.Values
            where !line.IsPassage && !bench.Line(line.Id).IsAbsent && (family is null || Family.Of(line.Circuit) == family)
            from port in new[] { line.From, line.To }
            select Stand(bench, line, port),
+        .. PartsOff(bench, family),
     ];
+
+    private static IEnumerable<PortLine> PartsOff(Bench bench, string? family) =>
+        from line in bench.Engine.Lines.Values
+        where line.IsPassage && (family is null || Family.Of(line.Circuit) == family)
+        from port in new[] { line.From, line.To }
+        where !port.IsOutside && bench.Part(port.Part) is { IsOn: false, IsAbsent: false, IsRiding: false }
+        group (line, port) by (port.Part, Family.Of(line.Circuit)) into off
+        select new PortLine(off.First().line, off.First().port, PortStand.PartOff, $"the {bench.NameOf(off.Key.Part)} is off");
 
     public static IEnumerable<Finding> Wrong(Bench bench) => Of(bench)
         .Where(p => p.Stand == PortStand.Wrong)
