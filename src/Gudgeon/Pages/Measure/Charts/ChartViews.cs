@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gudgeon.Engine;
 using Gudgeon.Journal;
+using Gudgeon.Sums.Quantities;
 using Gudgeon.Sums.Shapes;
 
 namespace Gudgeon.Pages.Measure.Charts;
