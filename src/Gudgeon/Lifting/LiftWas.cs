@@ -10,8 +10,14 @@ internal static class LiftWas
 
     public static IReadOnlyDictionary<string, string> Weighed(Bench bench) => bench.WholeMass?.Recorded.Entry is not Weighed w ? new Dictionary<string, string> { ["y"] = "0" } : new Dictionary<string, string>
     {
-        ["front"] = Of(w.FrontKg), ["front-x"] = Of(w.FrontXMm), ["rear"] = Of(w.RearKg), ["rear-x"] = Of(w.RearXMm), ["tolerance"] = Of(w.ToleranceKg),
-        ["y"] = Of(w.CentreYMm), ["z"] = Of(w.CentreZMm), ["unweighed"] = Of(w.UnweighedSpreadMm),
+        ["front"] = Of(w.FrontKg),
+        ["front-x"] = Of(w.FrontXMm),
+        ["rear"] = Of(w.RearKg),
+        ["rear-x"] = Of(w.RearXMm),
+        ["tolerance"] = Of(w.ToleranceKg),
+        ["y"] = Of(w.CentreYMm),
+        ["z"] = Of(w.CentreZMm),
+        ["unweighed"] = Of(w.UnweighedSpreadMm),
     };
 
     public static IReadOnlyDictionary<string, string> Rig(Bench bench)
@@ -41,19 +47,41 @@ internal static class LiftWas
         ? new Dictionary<string, string> { ["pivot-x"] = "0", ["foot-x"] = "0", ["hole"] = "1", ["swing"] = "3", ["slope"] = "1" }
         : new Dictionary<string, string>
         {
-            ["pivot-x"] = Of(c.PivotForwardMm), ["pivot-z"] = Of(c.PivotHeightMm), ["foot-x"] = Of(c.RamFootForwardMm), ["foot-z"] = Of(c.RamFootHeightMm), ["pin"] = Of(c.RamPinAlongMm),
-            ["ram-closed"] = Of(c.RamShortestMm), ["ram-open"] = Of(c.RamLongestMm), ["drop"] = Of(c.HookDropMm), ["boom-over"] = Of(c.BoomOverTipMm), ["legs"] = Of(c.LegHeightMm),
-            ["holes"] = Lines(c.Holes.Select(h => $"{Of(h.BoomMm)} {Of(h.RatingKg)}")), ["hole"] = Of(c.Hole), ["wheels"] = Lines(c.Wheels.Select(w => $"{w.Name}: {Of(w.XMm)} {Of(w.YMm)}")),
-            ["mass"] = Of(c.MassKg), ["centre-x"] = Of(c.CentreXMm), ["centre-z"] = Of(c.CentreZMm), ["swing"] = Of(c.SwingDeg), ["slope"] = Of(c.SlopeDeg),
+            ["pivot-x"] = Of(c.PivotForwardMm),
+            ["pivot-z"] = Of(c.PivotHeightMm),
+            ["foot-x"] = Of(c.RamFootForwardMm),
+            ["foot-z"] = Of(c.RamFootHeightMm),
+            ["pin"] = Of(c.RamPinAlongMm),
+            ["ram-closed"] = Of(c.RamShortestMm),
+            ["ram-open"] = Of(c.RamLongestMm),
+            ["drop"] = Of(c.HookDropMm),
+            ["boom-over"] = Of(c.BoomOverTipMm),
+            ["legs"] = Of(c.LegHeightMm),
+            ["holes"] = Lines(c.Holes.Select(h => $"{Of(h.BoomMm)} {Of(h.RatingKg)}")),
+            ["hole"] = Of(c.Hole),
+            ["wheels"] = Lines(c.Wheels.Select(w => $"{w.Name}: {Of(w.XMm)} {Of(w.YMm)}")),
+            ["mass"] = Of(c.MassKg),
+            ["centre-x"] = Of(c.CentreXMm),
+            ["centre-z"] = Of(c.CentreZMm),
+            ["swing"] = Of(c.SwingDeg),
+            ["slope"] = Of(c.SlopeDeg),
         };
 
     public static IReadOnlyDictionary<string, string> Place(Bench bench) => bench.LiftPlace is not { } p
         ? new Dictionary<string, string> { ["clearance"] = "30" }
         : new Dictionary<string, string>
         {
-            ["roof"] = Of(p.RoofMm), ["sill"] = Of(p.SillMm), ["under"] = Of(p.SpaceUnderMm), ["reach"] = Of(p.ReachMm), ["clearance"] = Of(p.ClearanceMm), ["length"] = Of(p.EngineLengthMm), ["width"] = Of(p.EngineWidthMm),
+            ["roof"] = Of(p.RoofMm),
+            ["sill"] = Of(p.SillMm),
+            ["under"] = Of(p.SpaceUnderMm),
+            ["reach"] = Of(p.ReachMm),
+            ["clearance"] = Of(p.ClearanceMm),
+            ["length"] = Of(p.EngineLengthMm),
+            ["width"] = Of(p.EngineWidthMm),
             ["heights"] = Lines(p.Heights.Select(h => $"{(h.Part == MassTold.WholeEngine ? h.Part : bench.NameOf(h.Part))}: {Of(h.TopMm)} {Of(h.BottomMm)}")),
-            ["room-length"] = Of(p.RoomLengthMm), ["room-width"] = Of(p.RoomWidthMm), ["free-end"] = p.FreeEndToCrane ? "yes" : "",
+            ["room-length"] = Of(p.RoomLengthMm),
+            ["room-width"] = Of(p.RoomWidthMm),
+            ["free-end"] = p.FreeEndToCrane ? "yes" : "",
             ["things"] = Lines((p.Things ?? []).Select(t => $"{t.Name}: {Of(t.XMm)} {Of(t.YMm)} {Of(t.LengthMm)} {Of(t.WidthMm)}{(t.TurnDeg == 0 ? "" : $" {Of(t.TurnDeg)}")}{(t.Moves ? " moves" : t.LegsPass ? " legs pass" : "")}")),
             ["way"] = Lines((p.Way ?? []).Select(s => $"{Of(s.XMm)} {Of(s.YMm)} {Of(s.HeadingDeg)}")),
         };
@@ -64,8 +92,15 @@ internal static class LiftWas
             return new Dictionary<string, string> { ["axis"] = "0" };
         var fields = new Dictionary<string, string>
         {
-            ["plate"] = Of(s.PlateMomentNm), ["post"] = Of(s.FaceToPostMm), ["axis"] = Of(s.AxisOverCrankMm), ["arm"] = Of(s.FreeArmMm), ["engagement"] = Of(s.EngagementMm),
-            ["thread"] = s.Thread, ["strength"] = s.Strength, ["face"] = s.Face, ["bolts"] = Lines(s.Bolts.Select(b => $"{b.Name}: {Of(b.YMm)} {Of(b.ZMm)}")),
+            ["plate"] = Of(s.PlateMomentNm),
+            ["post"] = Of(s.FaceToPostMm),
+            ["axis"] = Of(s.AxisOverCrankMm),
+            ["arm"] = Of(s.FreeArmMm),
+            ["engagement"] = Of(s.EngagementMm),
+            ["thread"] = s.Thread,
+            ["strength"] = s.Strength,
+            ["face"] = s.Face,
+            ["bolts"] = Lines(s.Bolts.Select(b => $"{b.Name}: {Of(b.YMm)} {Of(b.ZMm)}")),
         };
         if (s.Hole is { } hole)
             (fields["bolt-length"], fields["through"], fields["depth"]) = (Of(hole.BoltMm), Of(hole.ThroughMm), Of(hole.DepthMm));

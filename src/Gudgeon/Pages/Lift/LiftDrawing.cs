@@ -52,7 +52,7 @@ public sealed record LiftDrawing(double Width, double Height, string Fixed, stri
         void Say(double x, double z, string text, double down)
         {
             var (u, v) = at.At(x, z);
-            captions.Add(new Caption(u - (6.2 * text.Length), v + down, text, true));
+            captions.Add(new Caption(u - (7.4 * text.Length), v + down, text, true));
         }
     }
 
