@@ -18,7 +18,7 @@ internal sealed class RefitModel(int seed)
 
     /// <summary>Entries without which something is not back.</summary>
     public static bool IsBack(Entry entry) => entry is PartOn or PartReturned or FastenersIn or LineJoined or PortOpened or TakenOut or SmallFitted or WayRoundSeen
-        or OperationUndone or StageDone or GatePassed or GateOverridden or FluidMoved { Way: FluidWay.Filled };
+        or OperationUndone or PartWashed or StageDone or GatePassed or GateOverridden or FluidMoved { Way: FluidWay.Filled };
 
     /// <summary>What the book holds against the work, and what is not back.</summary>
     public static HashSet<string> Findings(Bench bench) =>
@@ -136,6 +136,8 @@ internal sealed class RefitModel(int seed)
         var state = Bench.Part(part);
         if (state.Where.Spot == Spot.Shop)
             Tell(new PartReturned(part, state.Where.Name, "bench"));
+        if (Bench.Part(part).NeedsWash)
+            Tell(new PartWashed(part));
         if (Bench.Part(part).Where.Spot == Spot.Scrap || Bench.Engine.Parts[part].Renewal == Renewal.EveryStrip)
             Tell(new PartRenewed(part, "box"));
         if (Bench.GateClosedBy(part) is { } gate)

@@ -48,4 +48,63 @@ public class TimingSheetTests
         Assert.All(choice, c => Assert.Equal((ShimSource.FromValve, 0.2), (c.Source, Math.Round(c.Clearance.Millimetres, 9))));
         Assert.Contains("a valve", book.Refused(new Tell(new ShimRead("starter.1", 2, "2"))), StringComparison.Ordinal);
     }
+
+    // Invented inputs. One tooth of 18 is 360/18 = 20 crank degrees; stretch and skim as solved by bisection in python (see the sums' own tests).
+    [Fact]
+    public void Drive_tells_a_tooth_a_stretched_chain_and_a_skimmed_head()
+    {
+        using var book = new TestBook();
+        book.Good(new Tell(new CamDriveTold(18, 9.525, 300, 0.005, 0.2)));
+        var drive = book.Bench.CamDrive!;
+        Assert.Equal(20, drive.OneTooth().Value.Degrees, 1e-12);
+        Assert.Equal(3.132638, drive.LateByStretch()!.Value.Degrees, 1e-6);
+        Assert.Equal(0.417684, drive.LateBySkim()!.Value.Degrees, 1e-6);
+    }
+
+    [Fact]
+    public void Lobe_a_tooth_late_is_said_to_be_so_once_the_teeth_are_counted()
+    {
+        using var book = new TestBook();
+        // Middle of -2 and 258 is 128, 20 after the card's 108: one tooth of 20.
+        book.Good(new Tell(new LobeRead("inlet 1", 1, -2, 258, 108)));
+        Assert.Equal("", TimingSheet.Of(book.Bench)[0].ToothWords);
+        book.Good(new Tell(new CamDriveTold(18)));
+        Assert.Equal("1 tooth late, 0° left over", TimingSheet.Of(book.Bench)[0].ToothWords);
+    }
+
+    [Fact]
+    public void Lobe_half_a_tooth_off_is_too_close_to_call()
+    {
+        using var book = new TestBook();
+        book.Good(new Tell(new LobeRead("inlet 1", 1, -12, 248, 108)), new Tell(new CamDriveTold(18)));
+        Assert.EndsWith("too close to call, read it again", TimingSheet.Of(book.Bench)[0].ToothWords, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Drive_with_a_stretch_and_no_pitch_is_refused()
+    {
+        using var book = new TestBook();
+        Assert.Contains("without pitch and centres", book.Refused(new Tell(new CamDriveTold(18, null, null, 0.005))), StringComparison.Ordinal);
+        Assert.Contains("6 or more", book.Refused(new Tell(new CamDriveTold(3))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Built_sheet_holds_stage_wrench_batch_timing_and_setting_in_one_table()
+    {
+        using var book = new TestBook();
+        book.Good(new TakeOff("own.cover", [new OutLot(6, "M6x25", "bolt", "bag 2")], "shelf"), new PutBack("own.cover"), new Tell(new FastenersIn("j-own.cover", 6, 2)));
+        book.Good(
+            new Tell(new WrenchKept("long", "the long one", 5, 50)),
+            new Tell(new ProcedureSet("j-own.cover", [new Stage(StageSort.Torque, "10 Nm", 10)], "dry", false)),
+            new Tell(new StageDone("j-own.cover", 1, null, "long")),
+            new Tell(new BuiltWith("own.injector", "grade B", "4711")),
+            new Tell(new TopFound(322.5, 41)),
+            new Tell(new StaticTimingNoted("ignition", "8° before top, cylinder 1")));
+        var rows = BuiltSheet.Of(book.Bench);
+        Assert.Contains(new BuiltRow("Joints", "cam cover joint", "10\u00A0N·m", "the long one", "done; 6 in, 2 new; threads dry"), rows);
+        Assert.Contains(new BuiltRow("Shells, rings, batches", "injector", "grade B", "", "batch 4711"), rows);
+        // Halfway between 322.5 and 41 over the top of the disc: (322.5 + 401)/2 = 361.75, which is 1.75.
+        Assert.Contains(rows, r => r.Group == "Timing" && r.Figure == "1.75° of the disc");
+        Assert.Contains(new BuiltRow("Timing", "ignition", "8° before top, cylinder 1"), rows);
+    }
 }

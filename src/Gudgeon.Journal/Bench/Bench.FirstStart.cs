@@ -13,5 +13,8 @@ public sealed partial class Bench
 
     public bool IsBegun(string page) => Begun.Contains(page);
 
+    /// <summary>What was noted at a step, or null.</summary>
+    public string? NoteOfStep(string step) => StartSteps.GetValueOrDefault(step);
+
     public bool IsStepDone(string step) => StartSteps.ContainsKey(step);
 }

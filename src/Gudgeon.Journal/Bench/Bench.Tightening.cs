@@ -11,6 +11,9 @@ public sealed partial class Bench
 
     public string WrenchName(string wrench) => wrenches.TryGetValue(wrench, out var kept) ? kept.Name : wrench;
 
+    /// <summary>Thread inserts of a joint, in order.</summary>
+    public IReadOnlyList<InsertFitted> InsertsOf(string joint) => Joint(joint).Inserts;
+
     internal void Keep(WrenchKept wrench) => wrenches[wrench.Wrench] = wrench;
 
     /// <summary>Whether the fasteners of a joint are in and every stage of its procedure is done; where no procedure was typed, whether they are in.</summary>

@@ -54,6 +54,7 @@ public sealed class JointState
             if (value is not (JointPhase.Undone or JointPhase.HalfUndone))
                 return;
             Tightening.Undo();
+            (How, FreshIn) = ("", 0);
             foreach (var (what, count) in value == JointPhase.Undone ? Small.ToArray() : [])
                 Small[what] = count with { Fitted = 0 };
         }
@@ -64,6 +65,21 @@ public sealed class JointState
 
     /// <summary>Dowels, restrictors, jets and the like between its faces, by what they are.</summary>
     public SortedDictionary<string, SmallCount> Small { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>How tight, as it was told when they went in; empty where nobody said.</summary>
+    public string How { get; internal set; } = "";
+
+    /// <summary>New ones among those that went in since the joint was last undone.</summary>
+    public int FreshIn { get; internal set; }
+
+    /// <summary>The last measuring of its fasteners for use again, or null.</summary>
+    public BoltsMeasured? Bolts { get; internal set; }
+
+    /// <summary>New ones that were in when they were measured: those since take the place of bad ones.</summary>
+    public int FreshAtBolts { get; internal set; }
+
+    /// <summary>Threads that were repaired with an insert.</summary>
+    internal List<InsertFitted> Inserts { get; } = [];
 
     public IReadOnlyList<Lot> Lots => lots;
 

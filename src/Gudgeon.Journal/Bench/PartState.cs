@@ -20,6 +20,9 @@ public sealed class PartState
     /// <summary>A new one takes its place; it waits in <see cref="Where"/>.</summary>
     public bool Renewed { get; internal set; }
 
+    /// <summary>It came back from a shop and was not washed since.</summary>
+    public bool NeedsWash { get; internal set; }
+
     public bool IsOn => Where.Spot == Spot.Engine;
     public bool IsAbsent => Where.Spot == Spot.Absent;
 

@@ -34,6 +34,11 @@ public sealed record PortLine(Line Line, Port Port, PortStand Stand, string Word
 /// <summary>"Closed?": every port joined, capped on purpose, or named as open, and no part off that the fluid passes through.</summary>
 public static class PortCheck
 {
+    /// <summary>Whether a line is apart: parted by hand, or a drilled or cast way with a part of it off.</summary>
+    public static bool IsApart(Bench bench, Line line) => line.IsPassage
+        ? new[] { line.From, line.To }.Any(p => !p.IsOutside && bench.Engine.Parts.ContainsKey(p.Part) && bench.Part(bench.UnitOf(p.Part)).IsOff)
+        : bench.Line(line.Id).IsParted;
+
     /// <summary>Every end of the lines that are parted by hand, by fluid, and once each part of the way that is off.</summary>
     public static IReadOnlyList<PortLine> Of(Bench bench, string? family = null) =>
     [

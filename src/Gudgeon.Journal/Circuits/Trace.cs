@@ -85,7 +85,7 @@ public static class Trace
                     var lines = some.Select(w => w.Flow.Line).Distinct().Where(l => !closes || !step.By.Contains(l)).ToArray();
                     if (lines.Length == 0)
                         continue;
-                    var next = new Grow([.. some.Select(w => w.To).Distinct()], lines, lines.Any(l => bench.Line(l.Id).IsParted), group.Key.Item2) { Closes = closes };
+                    var next = new Grow([.. some.Select(w => w.To).Distinct()], lines, lines.Any(l => PortCheck.IsApart(bench, l)), group.Key.Item2) { Closes = closes };
                     step.Next.Add(next);
                     if (!closes && !(next.Parts[0] == Vehicle && lines[0].Circuit == Circuit.Electrical))
                         queue.Enqueue(next);

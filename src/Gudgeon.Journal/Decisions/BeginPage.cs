@@ -10,6 +10,9 @@ public sealed record BeginPage(string Page, string? Override = null) : Request
     /// <summary>The first turn on the starter.</summary>
     public const string FirstStart = "page:first-start";
 
+    /// <summary>The job is closed, after running in.</summary>
+    public const string Close = "page:close";
+
     public override Outcome<IReadOnlyList<Entry>> Decide(Bench bench)
     {
         if (bench.Gates.FirstOrDefault(g => g.ClosedBy.Contains(Page)) is not { } gate)

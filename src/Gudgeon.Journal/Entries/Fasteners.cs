@@ -186,7 +186,12 @@ public sealed record FastenersIn(string Joint, int Count, int Fresh = 0, bool Al
         state.Move(l => l.Where.IsAtHand, old - fromHoles, Whereabouts.Engine);
         state.Open(new Lot(Whereabouts.Engine, Fresh));
         state.Fresh += Fresh;
+        state.FreshIn += Fresh;
+        if (How.Length > 0)
+            state.How = How;
         state.Tightening.UsedAgain += old;
+        if (Fresh > 0 && bench.Bought.TryGetValue(Joint, out var bought))
+            bought.AtHand = Math.Max(0, bought.AtHand - Fresh);
         if (All && state.Required is null)
         {
             // Nobody told of the old ones that the new ones replace: so many must there have been.

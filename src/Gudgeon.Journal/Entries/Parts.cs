@@ -121,6 +121,7 @@ public sealed record PartReturned(string Part, string Shop, string? To = null) :
     internal override void Apply(Bench bench, Recorded recorded)
     {
         bench.ChangePart(Part).Where = Whereabouts.Place(To);
+        bench.ChangePart(Part).NeedsWash = true;
         bench.Away.Remove(Part);
         if (bench.IsBase(Part))
         {
@@ -157,5 +158,6 @@ public sealed record PartRenewed(string Part, string? To = null) : Entry
     {
         bench.ChangePart(Part).Where = Whereabouts.Place(To);
         bench.ChangePart(Part).Renewed = true;
+        bench.ChangePart(Part).NeedsWash = false;
     }
 }

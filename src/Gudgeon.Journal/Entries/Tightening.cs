@@ -52,7 +52,7 @@ public sealed record ProcedureSet(
 
 /// <summary>How the fasteners of a joint sit, for the order in which they are tightened.</summary>
 /// <param name="Count">On a circle or in a line: how many; in a grid columns times rows.</param>
-/// <param name="Rows">Rows of a grid; 1 otherwise.</param>
+/// <param name="Rows">Rows of a grid; down one short side of a rim, its corners counted; 1 otherwise.</param>
 public sealed record PatternChosen(string Joint, PatternSort Sort, int Count, int Rows = 1) : Entry
 {
     private const int Most = 200;
@@ -66,6 +66,7 @@ public sealed record PatternChosen(string Joint, PatternSort Sort, int Count, in
         var name = bench.NameOf(Joint);
         return Count is < 1 or > Most || Rows < 1 ? new Refusal(name, $"a pattern of {Count}", $"1 to {Most}", "Count the holes")
             : Sort == PatternSort.Grid && Count % Rows != 0 ? new Refusal(name, $"{Count} in {Rows} rows", "rows of one length", "Put pins on a photo where the rows differ")
+            : Sort == PatternSort.Rim && (Count % 2 != 0 || Rows < 2 || Columns < 2) ? new Refusal(name, $"{Count} round a rim with {Rows} down a side", "an even number with two or more to each side", "Count the sides again with their corners; put pins on a photo where the sides differ")
             : bench.Joint(Joint).Required is { } n && n != Count ? new Refusal(name, $"a pattern of {Count}", $"{n}, as counted", "Count the holes, or correct the count of the joint")
             : null;
     }
@@ -78,13 +79,26 @@ public sealed record PatternChosen(string Joint, PatternSort Sort, int Count, in
     {
         PatternSort.Grid => $"a grid of {Count / Rows} by {Rows}",
         PatternSort.Circle => $"a circle of {Count}",
+        PatternSort.Rim => $"a rim of {Columns} by {Rows}",
         _ => $"a row of {Count}",
     };
+
+    /// <summary>Along one long side of a rim, its corners counted.</summary>
+    private int Columns => (Count / 2) + 2 - Rows;
+
+    private PlanePoint[] Rim() =>
+    [
+        .. Enumerable.Range(0, Columns).Select(i => new PlanePoint(i, 0)),
+        .. Enumerable.Range(1, Rows - 2).Select(i => new PlanePoint(Columns - 1, i)),
+        .. Enumerable.Range(0, Columns).Select(i => new PlanePoint(Columns - 1 - i, Rows - 1)),
+        .. Enumerable.Range(1, Rows - 2).Select(i => new PlanePoint(0, Rows - 1 - i)),
+    ];
 
     internal IReadOnlyList<PlanePoint> Places() => Sort switch
     {
         PatternSort.Circle => PlanePoint.Circle(Count, 1),
         PatternSort.Line => PlanePoint.Grid(Count, 1, 1, 1),
+        PatternSort.Rim => Rim(),
         _ => PlanePoint.Grid(Count / Rows, Rows, 1, 1),
     };
 }
@@ -141,7 +155,7 @@ public sealed record StageDone(string Joint, int Stage, IReadOnlyList<int>? Fast
         var each = joint.Tightening.Procedure!.Stages[Stage - 1].IsEach;
         var done = !each ? [0] : Fasteners ?? [.. Enumerable.Range(1, joint.Required!.Value).Where(f => !joint.Tightening.IsTicked(Stage, f))];
         foreach (var fastener in done)
-            joint.Tightening.Add(new Tick(Stage, fastener, Wrench, Value, recorded.Number, recorded.At));
+            joint.Tightening.Add(new Tick(Stage, fastener, Wrench, Value, recorded.Number, recorded.At, joint.Tightening.Extension));
     }
 }
 

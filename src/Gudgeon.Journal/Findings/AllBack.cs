@@ -6,7 +6,10 @@ namespace Gudgeon.Journal;
 public static class AllBack
 {
     /// <summary>Everything that was taken off, undone, parted or capped and is not back. Empty means that the engine is whole.</summary>
-    public static IReadOnlyList<Finding> MissingFrom(Bench bench) =>
+    public static IReadOnlyList<Finding> MissingFrom(Bench bench) => [.. Exceptions.Open(bench, Everything(bench))];
+
+    /// <summary>The same with what stands for a reason.</summary>
+    internal static IEnumerable<Finding> Everything(Bench bench) =>
     [
         .. Parts(bench), .. Joints(bench), .. TighteningFindings.NotFinal(bench), .. Lines(bench), .. SmallThings.StillIn(bench), .. SmallThings.Short(bench),
         .. Operations(bench), .. FluidAccount.Short(bench),

@@ -6,9 +6,12 @@ namespace Gudgeon.Journal;
 public static class BenchFindings
 {
     /// <summary>Slices of the bench add their own findings here, each a function of the bench alone.</summary>
-    private static readonly List<Func<Bench, IEnumerable<Finding>>> sources = [Joints, Parts, Lines, Questions, Overrides, MeasureFindings.Of, TighteningFindings.Of, PortCheck.Wrong, SmallThings.Short, SmallThings.WayRound, SmallThings.UsedAgain, GateFindings.Skipped];
+    private static readonly List<Func<Bench, IEnumerable<Finding>>> sources = [Joints, Parts, Lines, Questions, Overrides, MeasureFindings.Of, TighteningFindings.Of, PortCheck.Wrong, SmallThings.Short, SmallThings.WayRound, SmallThings.UsedAgain, SmallThings.NotWashed, GateFindings.Skipped];
 
-    public static IReadOnlyList<Finding> Of(Bench bench) => [.. sources.SelectMany(source => source(bench))];
+    public static IReadOnlyList<Finding> Of(Bench bench) => [.. Exceptions.Open(bench, Everything(bench))];
+
+    /// <summary>The same with what stands for a reason.</summary>
+    internal static IEnumerable<Finding> Everything(Bench bench) => sources.SelectMany(source => source(bench));
 
     /// <summary>Findings about a book: those of its bench, and entries that cannot be read.</summary>
     public static IReadOnlyList<Finding> Of(Book book) => book.Read(bench => (IReadOnlyList<Finding>)

@@ -38,6 +38,8 @@ public static class FindingNames
     public const string OperationOpen = "operation-open";
     public const string PartUsedAgain = "part-used-again";
     public const string FluidShort = "fluid-short";
+    public const string BoltStretched = "bolt-stretched";
+    public const string NotWashed = "not-washed";
     public const string JointNotFinal = "joint-not-final";
     public const string OneUseAgain = "one-use-again";
     public const string StageInterrupted = "stage-interrupted";
@@ -79,6 +81,8 @@ public static class FindingNames
         [OperationOpen] = "something was done to the whole engine and is not taken back: oil drained, engine out",
         [PartUsedAgain] = "a part that is renewed at every strip was off and is back without a new one",
         [FluidShort] = "less of a fluid was filled than was drained",
+        [BoltStretched] = "fasteners measured too long or necked are in again",
+        [NotWashed] = "a part came back from a shop and is on the engine without having been washed",
         [JointNotFinal] = "the fasteners of a joint are in and not every stage of its book is done",
         [OneUseAgain] = "fasteners that are used once went in again",
         [StageInterrupted] = "a long pause lies inside a stage: it is done again for all, and after an angle stage all are slackened",

@@ -19,6 +19,8 @@ public static class TighteningFindings
         {
             if (UsedAgain(bench, joint) is { } again)
                 yield return again;
+            if (Stretched(bench, joint) is { } stretched)
+                yield return stretched;
             if (!bench.Joint(joint.Id).IsOpen && !bench.IsFinal(joint.Id))
                 yield return NotFinal(bench, joint);
             foreach (var finding in Ticks(bench, joint.Id))
@@ -48,6 +50,14 @@ public static class TighteningFindings
             : null;
     }
 
+    internal static Finding? Stretched(Bench bench, Joint joint)
+    {
+        var state = bench.Joint(joint.Id);
+        return state.Bolts is { } bolts && !state.IsOpen && bolts.Bad - (state.Fresh - state.FreshAtBolts) is > 0 and var bad
+            ? new Finding(FindingNames.BoltStretched, joint.Id, bench.NameOf(joint.Id), $"{bad} that were measured too long or necked are in", "Take them out and fit new ones")
+            : null;
+    }
+
     private static IEnumerable<Finding> Ticks(Bench bench, string joint)
     {
         var state = bench.Joint(joint).Tightening;
@@ -63,10 +73,11 @@ public static class TighteningFindings
                 yield return new(FindingNames.StageInterrupted, joint, where, $"a pause of {Math.Round(pause.TotalMinutes)} minutes inside it", spec.Sort == StageSort.Angle ? "Slacken all, renew one-use ones, and start again" : "Do this stage again for all");
             if (!spec.HasTorque)
                 continue;
-            foreach (var set in stage.GroupBy(t => (t.Wrench, Torque: t.Value ?? spec.Value!.Value)))
+            foreach (var set in stage.GroupBy(t => (t.Wrench, Torque: t.SettingFor(spec.Value!.Value), Reached: t.Reached(spec.Value.Value))))
             {
-                if (Math.Abs(set.Key.Torque - spec.Value!.Value) > SameTorque * spec.Value.Value)
-                    yield return new(FindingNames.StageDiffers, joint, where, $"the wrench was set to {Units.Show(Math.Round(set.Key.Torque, 1), "Nm")}, the stage says {spec.Words()}", "Look at the book and at the wrench; slacken and do it again if it was too much");
+                var through = Math.Abs(set.Key.Torque - set.Key.Reached) > 1e-9 ? $", {Units.Show(Math.Round(set.Key.Reached, 1), "Nm")} at the fastener" : "";
+                if (Math.Abs(set.Key.Reached - spec.Value!.Value) > SameTorque * spec.Value.Value)
+                    yield return new(FindingNames.StageDiffers, joint, where, $"the wrench was set to {Units.Show(Math.Round(set.Key.Torque, 1), "Nm")}{through}, the stage says {spec.Words()}", "Look at the book and at the wrench; slacken and do it again if it was too much");
                 if (Doubt(bench, set.Key.Wrench, set.Key.Torque) is { } doubt)
                     yield return new(FindingNames.WrenchRange, joint, where, doubt, "Do it again with a wrench that is at home there");
             }

@@ -27,7 +27,9 @@ public static class GateCheck
             .Concat(Bags(bench, gate, closer))
             .Concat(Ports(bench, gate))
             .Concat(MeasureFindings.Against(bench, gate.Readings))
+            .Concat(Washed(bench, gate, closer))
             .Concat(Looks(bench, gate, closing))
+            .Where(f => Exceptions.Of(bench, f) is null)
             .Select(f => new GateFinding(f, false));
         return [.. Joints(bench, gate, closer), .. GateReadings.NotTaken(bench, gate, closer, p => Concerns(p, closer)), .. soft];
     }
@@ -51,8 +53,10 @@ public static class GateCheck
             yield return new(FindingNames.JointOpen, joint.Id, bench.NameOf(joint.Id), state.Required is { } n ? $"{state.In} of {n} fasteners in" : "not counted, not tight", "Tighten it, and say how many");
         else if (!bench.IsFinal(joint.Id))
             yield return TighteningFindings.NotFinal(bench, joint);
-        if (TighteningFindings.UsedAgain(bench, joint) is { } again)
+        if (TighteningFindings.UsedAgain(bench, joint) is { } again && Exceptions.Of(bench, again) is null)
             yield return again;
+        if (TighteningFindings.Stretched(bench, joint) is { } stretched && Exceptions.Of(bench, stretched) is null)
+            yield return stretched;
     }
 
     private static IEnumerable<Finding> Parts(Bench bench, Gate gate, Part? closer) =>
@@ -96,6 +100,14 @@ public static class GateCheck
         from line in bench.Engine.Lines.Values
         where bench.Line(line.Id) is { IsParted: true, IsAbsent: false }
         select new Finding(FindingNames.LineParted, line.Id, line.Name, "parted", "Join it");
+
+    /// <summary>What a shop worked on is washed before it is closed in; the block before the crank lies in it.</summary>
+    private static IEnumerable<Finding> Washed(Bench bench, Gate gate, Part? closer) =>
+        from part in bench.Engine.Parts.Values
+        where bench.Part(part.Id).NeedsWash && part.Id != closer?.Id
+        where gate.Back.Contains(part.Kind) || (closer?.Kind == "crank" && bench.IsBase(part.Id))
+        where Concerns(part, closer)
+        select new Finding(FindingNames.NotWashed, part.Id, part.Name, "back from a shop and not washed since", "Wash it, brush and blow its oilways, oil it at once, and say so");
 
     private static IEnumerable<Finding> Looks(Bench bench, Gate gate, string closing) =>
         from look in gate.Looks

@@ -1,7 +1,6 @@
 using Gudgeon.Engine;
 using Gudgeon.Sums;
 using Gudgeon.Sums.Metrology;
-using Gudgeon.Sums.Quantities;
 using Gudgeon.Sums.Shapes;
 using Gudgeon.Sums.Statistics;
 

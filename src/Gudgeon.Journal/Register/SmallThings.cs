@@ -49,6 +49,11 @@ public static class SmallThings
         .GroupBy(p => p.Kind)
         .Select(g => new Finding(FindingNames.PartUsedAgain, g.First().Id, bench.Several(g.Select(p => p.Id)), "back, and no new one came", "Fit a new one, or say why the old one is used again"));
 
+    /// <summary>Parts that came back from a shop, went on, and were not washed.</summary>
+    public static IEnumerable<Finding> NotWashed(Bench bench) => bench.Engine.Parts.Values
+        .Where(p => bench.Part(p.Id) is { NeedsWash: true } state && (state.IsRiding || (state.IsOn && !bench.IsBase(p.Id))))
+        .Select(p => new Finding(FindingNames.NotWashed, p.Id, p.Name, "back from a shop and not washed since", "Take it off again and wash it: shop grit cuts bearings"));
+
     /// <summary>Parts that were off, are back, and nobody has looked at their place and way round.</summary>
     public static IEnumerable<Part> ToLookAt(Bench bench) => bench.Engine.Parts.Values
         .Where(p => (p.Keeping & Kept) != 0 && bench.Part(p.Id) is { OffBy: not null } state && (state.IsOn || state.IsRiding) && !bench.IsWayRoundSeen(p.Id));

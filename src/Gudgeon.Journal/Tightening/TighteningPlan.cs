@@ -14,6 +14,9 @@ public enum PatternSort
 
     /// <summary>One row.</summary>
     Line,
+
+    /// <summary>Round a rectangle, as a sump or a cover has them; clockwise, number 1 at the top left.</summary>
+    Rim,
 }
 
 /// <summary>Where a joint's fasteners sit and in which order they are tightened.</summary>

@@ -6,7 +6,15 @@ namespace Gudgeon.Journal;
 /// <param name="Wrench">Id of the wrench, or null.</param>
 /// <param name="Value">What the wrench was set to or the angle turned, when it was told.</param>
 /// <param name="Entry">Number of the entry that holds it.</param>
-public sealed record Tick(int Stage, int Fastener, string? Wrench, double? Value, long Entry, DateTimeOffset At);
+/// <param name="Extension">What was on the end of the wrench, or null.</param>
+public sealed record Tick(int Stage, int Fastener, string? Wrench, double? Value, long Entry, DateTimeOffset At, ExtensionSet? Extension = null)
+{
+    /// <summary>What the wrench was set to for a stage of that torque, N·m.</summary>
+    internal double SettingFor(double torqueNm) => Value ?? (Extension?.Setting(torqueNm) is { Ok: true } set ? set.Value.NewtonMetres : torqueNm);
+
+    /// <summary>What the fastener got, N·m.</summary>
+    internal double Reached(double torqueNm) => Value is not { } set ? torqueNm : Extension?.Reaches(set) is { Ok: true } got ? got.Value.NewtonMetres : set;
+}
 
 /// <summary>How a joint is to be tightened, and how far that has come since it was last undone.</summary>
 public sealed class TighteningState
@@ -18,6 +26,14 @@ public sealed class TighteningState
 
     /// <summary>How the fasteners sit, as the owner said; null while nobody did.</summary>
     public PatternChosen? Pattern { get; internal set; }
+
+    /// <summary>What stands on the end of the wrench, or null.</summary>
+    public ExtensionSet? Extension { get; internal set; }
+
+    /// <summary>What to set on the scale for a stage, N·m, with what stands on the end of the wrench; null for a stage without a torque.</summary>
+    public double? SettingOf(Stage stage) => stage is { HasTorque: true, Value: { } torque }
+        ? Extension?.Setting(torque) is { Ok: true } set ? set.Value.NewtonMetres : torque
+        : null;
 
     public IReadOnlyList<Tick> Ticks => ticks;
 

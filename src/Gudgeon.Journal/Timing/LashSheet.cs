@@ -67,20 +67,3 @@ public static class LashSheet
 
     private static Length Mm(double mm) => Length.FromMillimetres(mm);
 }
-
-/// <summary>One lobe's centre against the card.</summary>
-/// <param name="WantedDeg">Centre of the cam's card, or null.</param>
-public sealed record LobeLine(string Lobe, CentreByEqualLift Centre, int Readings, double? WantedDeg);
-
-/// <summary>Lobe centres from what was read.</summary>
-public static class TimingSheet
-{
-    public static IReadOnlyList<LobeLine> Of(Bench bench) =>
-    [
-        .. bench.Lobes.GroupBy(l => Whereabouts.PlaceName(l.Lobe)).Select(g => new LobeLine(
-            g.First().Lobe,
-            LobeRead.Centre([.. g]).Value,
-            g.Count(),
-            g.LastOrDefault(l => l.WantedDeg is not null)?.WantedDeg)),
-    ];
-}

@@ -1,5 +1,3 @@
-using Gudgeon.Sums.Quantities;
-
 namespace Gudgeon.Sums.Lifting;
 
 /// <summary>What lies between places, seen from above.</summary>

@@ -1,5 +1,3 @@
-using Gudgeon.Sums.Quantities;
-
 namespace Gudgeon.Sums.Lifting;
 
 /// <summary>Where a body on legs comes to rest under one hook.</summary>

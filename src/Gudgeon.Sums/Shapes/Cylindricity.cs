@@ -1,4 +1,3 @@
-using Gudgeon.Sums.Quantities;
 using Gudgeon.Sums.Statistics;
 
 namespace Gudgeon.Sums.Shapes;

@@ -24,6 +24,8 @@ public sealed class CommandLine
         TightenCommand.Add,
         TraceCommand.Add,
         TimingCommands.Add,
+        BuyCommands.Add,
+        SmallCommands.Add,
         BookFileCommand.Add,
         JournalCommands.Add,
         ReplayCommand.Add,

@@ -14,7 +14,9 @@ public static class GateCommand
         var id = new Argument<string?>("gate") { Description = "Id of a gate; none lists all", Arity = ArgumentArity.ZeroOrOne };
         var look = new Option<int?>("--look") { Description = "Says yes to the look of that number", HelpName = "N" };
         var closing = new Option<string?>("--part") { Description = "The part that will close it, where there are several", HelpName = "PART" };
-        var gate = new Command("gate", "Lists the gates of the refit and what keeps each open. Example: gudgeon gate GA3 --look 1") { id, look, closing };
+        var close = new Option<bool>("--close") { Description = "Closes a gate that no part closes: the first start, closing the job" };
+        var because = new Option<string?>("--because") { Description = "With --close: why it is closed over its findings", HelpName = "WHY" };
+        var gate = new Command("gate", "Lists the gates of the refit and what keeps each open. Example: gudgeon gate GA3 --look 1") { id, look, closing, close, because };
         line.OnBook(gate, (parsed, book) =>
         {
             var json = line.Json(parsed);
@@ -30,6 +32,14 @@ public static class GateCommand
                 return n < 1 || n > gates[0].Looks.Count || wanted is null
                     ? line.Desk.Refuse(json, [new Refusal("--look", $"{n}", $"1 to {gates[0].Looks.Count} of one gate", "See gudgeon gate")])
                     : line.Desk.Show(json, book, book.Submit(line.Desk.Sending(), new Tell(new GateLooked(gates[0].Id, gates[0].Looks[n - 1], book.Read(bench => Closing(bench, gates[0], parsed.GetValue(closing)))))));
+            }
+
+            if (parsed.GetValue(close))
+            {
+                var page = wanted is null ? null : gates[0].ClosedBy.FirstOrDefault(c => c.StartsWith("page:", StringComparison.Ordinal));
+                return page is null
+                    ? line.Desk.Refuse(json, [new Refusal("--close", wanted is null ? "no gate" : $"{gates[0].Id}, which a part or an operation closes", "a gate that is closed by itself, such as GA6", "Put its part back on, or take its operation back")])
+                    : line.Desk.Show(json, book, book.Submit(line.Desk.Sending(), new BeginPage(page, parsed.GetValue(because))));
             }
 
             var found = book.Read(bench => gates.Select(g => (Gate: g, Findings: GateCheck.Of(bench, g, Closing(bench, g, parsed.GetValue(closing))))).ToArray());

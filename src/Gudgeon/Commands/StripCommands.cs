@@ -99,13 +99,17 @@ public static class StripCommands
 
     private static int NextOn(CommandLine line, ParseResult parsed, Book book)
     {
-        var steps = book.Read(bench => bench.WayBackOn().Select(s => (s.Part, Name: bench.NameOf(s.Part), Where: bench.Part(s.Part).Where.Words(bench.NameOf), Waits: s.WaitsFor.Select(bench.NameOf).ToArray())).ToArray());
+        var steps = book.Read(bench =>
+        {
+            var waits = new RefitWaits(bench);
+            return bench.WayBackOn().Select(s => (s.Part, Name: bench.NameOf(s.Part), Where: bench.Part(s.Part).Where.Words(bench.NameOf), Waits: s.WaitsFor.Select(bench.NameOf).ToArray(), Better: waits.Of(s.Part))).ToArray();
+        });
         var facts = new JsonObject
         {
-            ["next"] = new JsonArray([.. steps.Select(s => new JsonObject { ["part"] = s.Part, ["name"] = s.Name, ["where"] = s.Where, ["waits_for"] = new JsonArray([.. s.Waits.Select(w => JsonValue.Create(w))]) })]),
+            ["next"] = new JsonArray([.. steps.Select(s => new JsonObject { ["part"] = s.Part, ["name"] = s.Name, ["where"] = s.Where, ["waits_for"] = new JsonArray([.. s.Waits.Select(w => JsonValue.Create(w))]), ["better_wait"] = new JsonArray([.. s.Better.Select(w => JsonValue.Create(w))]) })]),
         };
         return line.Desk.Show(line.Json(parsed), "next-back", facts, steps
-            .Select(s => s.Waits.Length == 0 ? $"{s.Name}: {s.Where}" : $"{s.Name}: after the {string.Join(", ", s.Waits)}")
+            .Select(s => s.Waits.Length == 0 ? $"{s.Name}: {s.Where}{(s.Better.Count > 0 ? $"; had better wait: {string.Join("; ", s.Better)}" : "")}" : $"{s.Name}: after the {string.Join(", ", s.Waits)}")
             .DefaultIfEmpty("Every part is back on."));
     }
 

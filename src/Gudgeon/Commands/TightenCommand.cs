@@ -19,13 +19,21 @@ public static class TightenCommand
         var renew = new Option<bool>("--renew") { Description = "With --set: new fasteners each time" };
         var washers = new Option<string?>("--washers") { Description = "With --set: number and way round", HelpName = "TEXT" };
         var source = new Option<string?>("--source") { Description = "With --set: book and page", HelpName = "TEXT" };
-        var pattern = new Option<string?>("--pattern") { Description = "How they sit: 5x2 for five columns and two rows, circle 8, row 6", HelpName = "PATTERN" };
+        var pattern = new Option<string?>("--pattern") { Description = "How they sit: 5x2 for five columns and two rows, circle 8, row 6, rim 6x5 with corners counted twice", HelpName = "PATTERN" };
         var stage = new Option<int?>("--stage") { Description = "Ticks this stage", HelpName = "N" };
         var numbers = new Option<string?>("--numbers") { Description = "With --stage: numbers of the order, as 1,2,5; else all that are left", HelpName = "LIST" };
         var wrench = new Option<string?>("--wrench") { Description = "With --stage: the wrench, by its id", HelpName = "ID" };
         var setting = new Option<string?>("--setting") { Description = "With --stage: what it was set to, if other than the stage says", HelpName = "TEXT" };
         var broken = new Option<int?>("--broken-off") { Description = "The work was broken off inside this stage", HelpName = "N" };
-        var tighten = new Command("tighten", "Shows the order and the stages of a joint, and ticks them. Example: gudgeon tighten head --stage 1 --wrench long") { name, set, threads, renew, washers, source, pattern, stage, numbers, wrench, setting, broken };
+        var bolts = new Option<string?>("--bolts") { Description = "Lengths for use again, hole by hole", HelpName = "LENGTHS" };
+        var most = new Option<string?>("--most") { Description = "With --bolts: longest that goes in again, by your book", HelpName = "LENGTH" };
+        var rocks = new Option<int>("--pitch-rocks") { Description = "With --bolts: on how many others the pitch gauge rocks", HelpName = "N" };
+        var insert = new Option<string?>("--insert") { Description = "A thread insert went in; --hole says where", HelpName = "TEXT" };
+        var hole = new Option<int>("--hole") { Description = "With --insert: its hole", HelpName = "N" };
+        var lever = new Option<string?>("--lever") { Description = "With --extension: from the square to the hand", HelpName = "LENGTH" };
+        var extension = new Option<string?>("--extension") { Description = "Something stands on the end of the wrench: from the square to the fastener", HelpName = "LENGTH" };
+        var angle = new Option<double>("--angle") { Description = "With --extension: 0 straight out, 90 square across", HelpName = "DEG" };
+        var tighten = new Command("tighten", "Shows the order and the stages of a joint, and ticks them. Example: gudgeon tighten head --stage 1 --wrench long") { name, set, threads, renew, washers, source, pattern, stage, numbers, wrench, setting, broken, bolts, most, rocks, insert, hole, lever, extension, angle };
         line.OnBook(tighten, (parsed, book) =>
         {
             var found = book.Read(bench => Naming.Joint(bench, string.Join(' ', parsed.GetRequiredValue(name))));
@@ -34,6 +42,9 @@ public static class TightenCommand
             var request = book.Read<Outcome<Entry>?>(bench =>
                 parsed.GetValue(set) is { } stages ? StageText.Read(stages, bench.Units).Then(s => Outcome.Of<Entry>(new ProcedureSet(joint, s, parsed.GetValue(threads) ?? "", parsed.GetValue(renew), parsed.GetValue(washers) ?? "", null, parsed.GetValue(source) ?? "")))
                 : parsed.GetValue(pattern) is { } sits ? Pattern(joint, sits)
+                : parsed.GetValue(bolts) is { } lengths ? Bolts(bench, joint, lengths, parsed.GetValue(most), parsed.GetValue(rocks), parsed.GetValue(source))
+                : parsed.GetValue(insert) is { } went ? Outcome.Of<Entry>(new InsertFitted(joint, parsed.GetValue(hole), went))
+                : parsed.GetValue(extension) is { } longer ? Extension(bench, joint, parsed.GetValue(lever), longer, parsed.GetValue(angle))
                 : parsed.GetValue(broken) is { } at ? Outcome.Of<Entry>(new StageBrokenOff(joint, at, ""))
                 : parsed.GetValue(stage) is { } n ? Holes(bench, joint, parsed.GetValue(numbers)).Then(holes => TakeStage.Read(bench, joint, n, holes, parsed.GetValue(wrench), parsed.GetValue(setting) ?? "")).Then(done => Outcome.Of<Entry>(done))
                 : null);
@@ -72,17 +83,30 @@ public static class TightenCommand
         return wrench;
     }
 
+    private static Outcome<Entry> Bolts(Bench bench, string joint, string lengths, string? most, int rocks, string? source)
+    {
+        var (read, limit) = (BoltText.Lengths(lengths, bench.Units), SpotText.Read(most ?? "", "mm", bench.Units, null, "--most"));
+        return read.Ok && limit.Ok ? Outcome.Of<Entry>(new BoltsMeasured(joint, limit.Value, read.Value, rocks, source ?? "")) : Outcome.Refused<Entry>([.. read.Refusals, .. limit.Refusals]);
+    }
+
+    private static Outcome<Entry> Extension(Bench bench, string joint, string? lever, string extension, double angle)
+    {
+        var (arm, more) = (SpotText.Read(lever ?? "", "mm", bench.Units, null, "--lever"), SpotText.Read(extension, "mm", bench.Units, null, "--extension"));
+        return arm.Ok && more.Ok ? Outcome.Of<Entry>(new ExtensionSet(joint, arm.Value, more.Value, angle)) : Outcome.Refused<Entry>([.. arm.Refusals, .. more.Refusals]);
+    }
+
     private static Outcome<Entry> Pattern(string joint, string text)
     {
         var lower = text.Trim().ToLowerInvariant();
         var words = lower.Split([' ', 'x'], StringSplitOptions.RemoveEmptyEntries);
-        var sort = lower.StartsWith("circle", StringComparison.Ordinal) ? PatternSort.Circle : lower.StartsWith("row", StringComparison.Ordinal) ? PatternSort.Line : PatternSort.Grid;
+        var sort = lower.StartsWith("circle", StringComparison.Ordinal) ? PatternSort.Circle : lower.StartsWith("row", StringComparison.Ordinal) ? PatternSort.Line : lower.StartsWith("rim", StringComparison.Ordinal) ? PatternSort.Rim : PatternSort.Grid;
         var figures = words.Select(w => int.TryParse(w, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : 0).Where(n => n > 0).ToArray();
         return (sort, figures) switch
         {
             (PatternSort.Grid, [var columns, var rows]) when columns < 200 && rows < 200 => Outcome.Of<Entry>(new PatternChosen(joint, sort, columns * rows, rows)),
-            (not PatternSort.Grid, [var count]) => Outcome.Of<Entry>(new PatternChosen(joint, sort, count)),
-            _ => Outcome.Refused<Entry>(new Refusal("--pattern", $"\"{text}\"", "5x2, circle 8 or row 6", "Write it so")),
+            (PatternSort.Rim, [var along, var down]) when along is > 1 and < 200 && down is > 1 and < 200 => Outcome.Of<Entry>(new PatternChosen(joint, sort, (2 * (along + down)) - 4, down)),
+            (PatternSort.Circle or PatternSort.Line, [var count]) => Outcome.Of<Entry>(new PatternChosen(joint, sort, count)),
+            _ => Outcome.Refused<Entry>(new Refusal("--pattern", $"\"{text}\"", "5x2, circle 8, row 6 or rim 6x5", "Write it so")),
         };
     }
 
@@ -110,7 +134,7 @@ public static class TightenCommand
             var state = bench.Joint(joint);
             var plan = TighteningPlan.Of(bench, joint);
             var count = state.Required ?? 0;
-            var stages = (state.Tightening.Procedure?.Stages ?? []).Select((s, i) => (Words: s.Words(), Done: state.Tightening.IsDone(i + 1, count), Ticked: state.Tightening.Ticks.Count(t => t.Stage == i + 1))).ToArray();
+            var stages = (state.Tightening.Procedure?.Stages ?? []).Select((s, i) => (Words: s.Words(), Done: state.Tightening.IsDone(i + 1, count), Ticked: state.Tightening.Ticks.Count(t => t.Stage == i + 1), Set: state.Tightening.SettingOf(s))).ToArray();
             var findings = TighteningFindings.Of(bench).Where(f => f.About == joint).ToArray();
             var facts = new JsonObject
             {
@@ -118,14 +142,16 @@ public static class TightenCommand
                 ["final"] = bench.IsFinal(joint) && state.Tightening.Procedure is not null && !state.IsOpen,
                 ["order"] = plan is null ? null : new JsonArray([.. plan.Order.Select(h => JsonValue.Create(h))]),
                 ["order_from"] = plan?.From,
-                ["stages"] = new JsonArray([.. stages.Select(s => new JsonObject { ["stage"] = s.Words, ["done"] = s.Done, ["ticked"] = s.Ticked })]),
+                ["stages"] = new JsonArray([.. stages.Select(s => new JsonObject { ["stage"] = s.Words, ["done"] = s.Done, ["ticked"] = s.Ticked, ["set_nm"] = s.Set })]),
                 ["findings"] = new JsonArray([.. findings.Select(f => f.Json())]),
             };
             string[] text =
             [
                 .. Cautions.ForPage("tighten").Select(c => c.Text),
                 $"{bench.NameOf(joint)}: {(state.Required is { } n ? $"{state.In} of {n} in" : "not counted")}",
-                .. stages.Select((s, i) => $"  {i + 1}. {s.Words}: {(s.Done ? "done" : s.Ticked > 0 ? $"{s.Ticked} of {count} done" : "to do")}"),
+                .. stages.Select((s, i) => $"  {i + 1}. {s.Words}: {(s.Done ? "done" : s.Ticked > 0 ? $"{s.Ticked} of {count} done" : "to do")}{(state.Tightening.Extension is not null && s.Set is { } set ? $"; set the wrench to {Units.Show(Math.Round(set, 1), "Nm")} for what is on its end" : "")}"),
+                .. state.Bolts is { } kept ? [kept.Words(bench)] : Array.Empty<string>(),
+                .. bench.InsertsOf(joint).Select(i => i.Words(bench)),
                 plan is null ? "No order: say how they sit, with --pattern." : $"Order by hole: {string.Join(" ", plan.Order)} ({plan.From})",
                 .. findings.Select(f => f.ToString()),
             ];

@@ -31,7 +31,7 @@ public static class TraceCommand
     private static int Closed(CommandLine line, bool json, Book book, string? family)
     {
         var ports = book.Read(bench => PortCheck.Of(bench, family).Select(p => (p.Line, p.Port, p.Stand, p.Words, p.IsToSeeTo, Name: bench.PortName(p.Port.Id))).ToArray());
-        if (ports.Length == 0)
+        if (family is not null && !book.Read(bench => bench.Engine.Lines.Values.Any(l => Family.Of(l.Circuit) == family)))
             return line.Desk.Refuse(json, [new Refusal("--of", $"\"{family}\"", "a fluid of this engine: oil, coolant, fuel, air, exhaust, breather, vacuum, electrical", "Choose one of them")]);
         var open = ports.Count(p => p.IsToSeeTo);
         var facts = new JsonObject

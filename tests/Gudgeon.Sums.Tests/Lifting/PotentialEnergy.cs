@@ -1,5 +1,4 @@
 using Gudgeon.Sums.Lifting;
-using Gudgeon.Sums.Quantities;
 
 namespace Gudgeon.Sums.Tests.Lifting;
 

@@ -1,5 +1,4 @@
 using CsCheck;
-using Gudgeon.Sums.Quantities;
 using Gudgeon.Sums.Shapes;
 
 namespace Gudgeon.Sums.Tests.Shapes;

@@ -24,6 +24,13 @@ public sealed class TightenSlice : ISlice
         book.MapPost("/wrench", StripSlice.Form(Wrench));
         book.MapPost("/staged", StripSlice.Form(Staged));
         book.MapPost("/stage-broken-off", StripSlice.Form((_, form, refusals) => form.Count("stage", "stage", refusals) is { } stage ? [new Tell(new StageBrokenOff(form.Text("joint"), stage, form.Text("why")))] : []));
+        book.MapPost("/bolts-measured", StripSlice.Form(Bolts));
+        book.MapPost("/insert", StripSlice.Form((_, form, refusals) =>
+        {
+            var hole = form.Count("hole", "hole", refusals) ?? 0;
+            return refusals.Count > 0 ? [] : [new Tell(new InsertFitted(form.Text("joint"), hole, form.Text("insert")))];
+        }));
+        book.MapPost("/extension", StripSlice.Form(Extension));
         book.MapPost("/holes-blown", StripSlice.Form((_, form, _) => [new Tell(new HolesBlown(form.Text("joint")))]));
     }
 
@@ -49,7 +56,7 @@ public sealed class TightenSlice : ISlice
     {
         var sort = Enum.TryParse<PatternSort>(form.Text("sort"), out var chosen) ? chosen : PatternSort.Grid;
         var count = form.Count("count", "how many in all", refusals);
-        var rows = sort == PatternSort.Grid ? form.Count("rows", "in how many rows", refusals) ?? 1 : 1;
+        var rows = sort is PatternSort.Grid or PatternSort.Rim ? form.Count("rows", "in how many rows", refusals) ?? 1 : 1;
         return count is { } n ? [new Tell(new PatternChosen(form.Text("joint"), sort, n, rows))] : [];
     }
 
@@ -59,6 +66,26 @@ public sealed class TightenSlice : ISlice
         var most = SpotText.Read(form.Text("most"), "Nm", visit.Bench.Units, null, "highest mark");
         refusals.AddRange([.. least.Refusals, .. most.Refusals]);
         return refusals.Count > 0 ? [] : [new Tell(new WrenchKept(Visit.IdOf(form.Text("name")), form.Text("name"), least.Value, most.Value, $"{form.Text("least")} to {form.Text("most")}", form.Text("calibrated")))];
+    }
+
+    private static IReadOnlyList<Request> Bolts(Visit visit, IFormCollection form, List<Refusal> refusals)
+    {
+        var lengths = BoltText.Lengths(form.Text("lengths"), visit.Bench.Units);
+        var most = form.Text("most").Length == 0 && lengths.Ok && lengths.Value.Count == 0 ? Outcome.Of(1.0) : SpotText.Read(form.Text("most"), "mm", visit.Bench.Units, null, "longest that goes in again");
+        refusals.AddRange([.. lengths.Refusals, .. most.Refusals]);
+        var pitch = form.Count("pitch", "pitch gauge", refusals) ?? 0;
+        return refusals.Count > 0 ? [] : [new Tell(new BoltsMeasured(form.Text("joint"), most.Value, lengths.Value, pitch, form.Text("source")))];
+    }
+
+    private static IReadOnlyList<Request> Extension(Visit visit, IFormCollection form, List<Refusal> refusals)
+    {
+        if (form.Text("off").Length > 0)
+            return [new Tell(new ExtensionSet(form.Text("joint"), 1, 0))];
+        var lever = SpotText.Read(form.Text("lever"), "mm", visit.Bench.Units, null, "wrench, square to hand");
+        var extension = SpotText.Read(form.Text("extension"), "mm", visit.Bench.Units, null, "extension, square to fastener");
+        var angle = form.Text("angle").Length == 0 ? Outcome.Of(0.0) : SpotText.Read(form.Text("angle"), "deg", visit.Bench.Units, null, "angle");
+        refusals.AddRange([.. lever.Refusals, .. extension.Refusals, .. angle.Refusals]);
+        return refusals.Count > 0 ? [] : [new Tell(new ExtensionSet(form.Text("joint"), lever.Value, extension.Value, angle.Value))];
     }
 
     private static IReadOnlyList<Request> Staged(Visit visit, IFormCollection form, List<Refusal> refusals)

@@ -27,6 +27,8 @@ public sealed class TimingSlice : ISlice
             double? wanted = form.Text("wanted").Length > 0 ? Figure(visit, form, "wanted", "deg", refusals) : null;
             return refusals.Count > 0 ? [] : [new Tell(new LobeRead(form.Text("lobe"), lift, opening, closing, wanted))];
         }));
+        book.MapPost("/cam-drive", StripSlice.Form(Drive));
+        book.MapPost("/static-timing", StripSlice.Form((_, form, _) => [new Tell(new StaticTimingNoted(form.Text("what"), form.Text("setting")))]));
         book.MapPost("/lash", StripSlice.Form(Lash));
         book.MapPost("/lash-limit", StripSlice.Form(Limit));
         book.MapPost("/shims", StripSlice.Form(Shims));
@@ -40,6 +42,20 @@ public sealed class TimingSlice : ISlice
         var read = SpotText.Read(text, unit, visit.Bench.Units, null, where);
         refusals.AddRange(read.Refusals);
         return read.TryGet(out var value) ? value : 0;
+    }
+
+    private static IReadOnlyList<Request> Drive(Visit visit, IFormCollection form, List<Refusal> refusals)
+    {
+        double? Size(string name) => form.Text(name).Length > 0 ? Figure(visit, form, name, "mm", refusals) : null;
+        var teeth = form.Count("teeth", "teeth on the crank", refusals) ?? 0;
+        var (pitch, centres, skim, measured) = (Size("pitch"), Size("centres"), Size("skim"), Size("measured"));
+        var links = form.Count("links", "pitches of the chain", refusals);
+        if ((links is null) != (measured is null) || (measured is not null && pitch is null))
+            refusals.Add(new Refusal("chain", "a length without its number of pitches and its pitch", "pitch, how many pitches, and what they measure", "Give all three, or none"));
+        if (refusals.Count > 0)
+            return [];
+        double? stretch = links is { } n and > 0 && measured is { } length && pitch is { } p ? (length / (n * p)) - 1 : null;
+        return [new Tell(new CamDriveTold(teeth, pitch, centres, stretch, skim))];
     }
 
     private static IReadOnlyList<Request> Lash(Visit visit, IFormCollection form, List<Refusal> refusals)
