@@ -275,7 +275,7 @@ internal sealed partial class Listener
 
     private int Plan(Stretch clause)
     {
-        if (Regex.IsMatch(clause.Line, "\\b(?:tonight|tomorrow|later|next week|at the weekend)\\b.* if |^.+ (?:back )?(?:on|in|off|out) (?:tonight|tomorrow|next week|at the weekend)\\b") && ThingIn(clause.From, clause.To) is { } later)
+        if (!(Past().IsMatch(clause.Line) && !Regex.IsMatch(clause.Line, "\\b(?:tomorrow|next week)\\b")) && Regex.IsMatch(clause.Line, "\\b(?:tonight|tomorrow|later|next week|at the weekend)\\b.* if |^.+ (?:back )?(?:on|in|off|out) (?:tonight|tomorrow|next week|at the weekend)\\b") && ThingIn(clause.From, clause.To) is { } later)
         {
             Add(new Planned(later with { Others = [] }, Said(clause.From, clause.To)), Range(clause.From, clause.To));
             return clause.To;

@@ -5,6 +5,13 @@ internal sealed partial class Listener
 {
     private int Find(FaultPhrase fault, List<Phrase> clause, int i, int end)
     {
+        // "half blocked with silicone", "caked in carbon": what it is full of says more.
+        if (Word(fault.To) is "with" or "of" or "in" && clause.Skip(i + 1).OfType<FaultPhrase>().FirstOrDefault(f => f.From <= fault.To + 3) is { } stuff && Range(fault.To, stuff.From).All(k => Lexicon.Fillers.Contains(Word(k)) || Word(k) is "old" or "black"))
+        {
+            clause[i] = fault = stuff with { From = fault.From };
+            clause.Remove(stuff);
+        }
+
         int start = clause[0].From;
         var inClause = pending.Count > 0 ? pending[^1].Thing : null;
         var thing = seenAt >= start && seen is not null ? seen : inClause ?? seen ?? topic ?? (facts.Count == 0 ? LastThing() : null);

@@ -129,6 +129,8 @@ internal sealed partial class Listener
             int? ofThem = Word(phrase.From - 1) == "of" && NumberWords.At(tokens, phrase.From - 2) is { IsCount: true } some && phrase.Thing.Sort == ThingSort.Fasteners ? some.Int : null;
             if ((phrase.Told ?? ofThem) is { } number && verb.Act is Act.Find or Act.Miss or Act.Buy)
                 About(phrase.Thing, Range(verb.From, phrase.To), t => verb.Act switch { Act.Find => new Found(t, [Of(number, t)], ""), Act.Miss => new Missing(t, [Of(number, t)]), _ => new ToBuy(t, [Of(number, t)]) });
+            else if (verb.Act == Act.Buy && phrase.Number is { } several)
+                About(phrase.Thing with { Others = [] }, Range(verb.From, phrase.To), t => new ToBuy(t.Ids.Count > 0 ? t : All(t), [new Lot { Count = several, Fastener = "part" }]));
             else
                 Apply(verb.Act, phrase.Thing, Range(verb.From, phrase.To));
             (seen, seenAt, fasteners) = (phrase.Thing, phrase.From, phrase.Thing.Sort == ThingSort.Fasteners);
@@ -206,6 +208,10 @@ internal sealed partial class Listener
             resolver.Bank = part.Bank ?? resolver.Bank;
         }
     }
+
+    /// <summary>Of a kind, all that there are: some of them are to be bought, whichever.</summary>
+    private Thing All(Thing thing) =>
+        index.Parts(thing.Kind) is { Count: > 0 } all ? new Thing(ThingSort.Part, thing.Kind, [.. all.Select(p => p.Id)], index.NameOf(thing.Kind) + "s") : thing;
 
     private static Lot Of(int count, Thing thing) => new() { Count = count, Fastener = thing.Fastener };
 

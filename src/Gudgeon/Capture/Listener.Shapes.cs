@@ -13,6 +13,7 @@ internal sealed partial class Listener
         return First(
             () => Except(clause),
             () => Operation(clause),
+            () => Unreal(clause),
             () => LeftOverBolt(clause),
             () => Staged(clause, rest),
             () => Correction(clause, rest),
@@ -21,12 +22,16 @@ internal sealed partial class Listener
             () => Access(clause, rest),
             () => GoBack(clause),
             () => Waiting(clause),
+            () => Stop(clause),
+            () => TagOn(clause),
             () => Staying(clause, rest),
+            () => Meant(clause),
             () => Away(clause, rest),
             () => Returned(clause),
             () => Repeat(clause, rest),
             () => Unknown(clause, rest),
-            () => Plan(clause));
+            () => Plan(clause),
+            () => Framed(clause));
     }
 
     [GeneratedRegex("^(?:and |so |ok |okay |right )*(?:the )?(?:(?<b>battery ?(?:'s |is |was )?(?:off|disconnected|out|unhooked))|(?<e>(?:engine|motor) ?(?:'s|is|'s come|came|has come|'s finally|is finally) out(?: of the (?:car|van|bike|boat|truck))?)|(?<s>(?:engine|motor|block) ?(?:'s|is) (?:now |up )?on the (?:engine )?stand)|(?<l>(?:crank|flywheel) ?(?:'s|is) locked|locked the (?:crank|flywheel))|(?<p>(?:fuel pressure|pressure) ?(?:'s|is)? ?(?:let down|released|off)))\\b(?: now| at last| already)?")]

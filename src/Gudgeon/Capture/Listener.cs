@@ -144,8 +144,12 @@ internal sealed partial class Listener
             }
 
             var one = phraseReader.ReadOne(at, to);
-            if (one is ThingPhrase { Thing.Ids: [var id] } && index.Engine.Parts.TryGetValue(id, out var part) && part.Cylinder is { } cylinder)
-                resolver.Cylinder = cylinder;
+            if (one is ThingPhrase { Thing: { Ids: [var id], Others.Count: 0 } } && index.Engine.Parts.TryGetValue(id, out var part))
+            {
+                resolver.Cylinder = part.Cylinder ?? resolver.Cylinder;
+                resolver.Near = id;
+            }
+
             list.Add(one);
             at = one.To;
         }

@@ -32,20 +32,14 @@ internal sealed class PartIndex
                 Book.Add(word, new PartWord(term.Kind, false, null, 2));
         }
 
-        foreach (var (kind, words) in MoreWords.Parts)
-        {
-            foreach (string word in words.Split('|'))
-                Book.Add(word, new PartWord(kind, false, null, 1));
-        }
+        foreach (var (kind, word) in MoreWords.Parts)
+            Book.Add(word, new PartWord(kind, false, null, 1));
 
         // A belt alone is the timing belt where there is one.
         if (!(parts.TryGetValue("timing-loop", out var loops) && loops.Any(l => l.Name.Contains("belt", StringComparison.OrdinalIgnoreCase))))
             Book.Add("belt", new PartWord("aux-belt", false, null, 1));
-        foreach (var (kind, words) in MoreWords.Lines)
-        {
-            foreach (string word in words.Split('|'))
-                Book.Add(word, new PartWord(kind, true, null, 1));
-        }
+        foreach (var (kind, word) in MoreWords.Lines)
+            Book.Add(word, new PartWord(kind, true, null, 1));
 
         foreach (var part in engine.Parts.Values.Where(p => p.Kind == "own"))
             Book.Add(part.Name, new PartWord(part.Id, false, part.Id, 0));
@@ -55,6 +49,8 @@ internal sealed class PartIndex
                 Book.Add(word, known with { Rank = 0 });
         }
 
+        var words = MoreWords.Parts.Where(w => w.Word.Contains(' ', StringComparison.Ordinal) is false).ToLookup(w => w.Kind, w => w.Word);
+        Pipes = new LineFinder(engine, kind => words[kind].Append(NameOf(kind)));
         foreach (var line in engine.Lines.Values.Where(l => !l.IsPassage && l.Name.Length > 0))
             Book.Add(line.Name, new PartWord(line.Kind == "own" ? line.Id : line.Kind, true, line.Id, 0));
     }
@@ -62,6 +58,9 @@ internal sealed class PartIndex
     public EngineModel Engine { get; }
 
     public PhraseBook<PartWord> Book { get; } = new();
+
+    /// <summary>Hoses, pipes and wires by description.</summary>
+    public LineFinder Pipes { get; }
 
     public IReadOnlyList<Part> Parts(string kind) => parts.GetValueOrDefault(kind) ?? [];
 

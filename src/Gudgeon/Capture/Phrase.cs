@@ -28,6 +28,9 @@ internal sealed record ThingPhrase(int From, int To, Thing Thing, bool Plural, b
 {
     /// <summary>"four thermostat bolts": how many, when fasteners are named after their part.</summary>
     public int? Told { get; init; }
+
+    /// <summary>"four new liners": how many parts were said.</summary>
+    public int? Number { get; init; }
 }
 
 /// <summary>Fasteners with what was told of them. <paramref name="Share"/>: others, rest, all, both, or empty.</summary>

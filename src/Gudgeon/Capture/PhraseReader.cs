@@ -53,6 +53,8 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
             faults.Clear();
         if (Word(at) is "get" or "need" or "needs" or "want" or "wants" && NumberWords.At(tokens, at + 1) is { IsCount: true } wanted && Word(wanted.To) is "new" or "more" or "of")
             return new ActPhrase(at, at + 1, Act.Buy, Word(at));
+        if (Word(at) is "need" or "needs" or "want" or "wants" or "needed" or "order" or "ordered" or "buy" or "bought" or "buying" && Bought(at + 1))
+            return new ActPhrase(at, at + 1, Act.Buy, Word(at));
         if (Word(at) == "order" && (at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "then" or "must"))
             return new ActPhrase(at, at + 1, Act.Buy, "order");
         if (acts.Count > 0 && Word(at) is "'s" or "has" && Lexicon.Faults.Longest(tokens, at + 1) is { Values.Count: > 0 } later && later.To > actTo)
@@ -62,6 +64,26 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         if (acts.Count > 0 && actTo >= detailTo)
             return new ActPhrase(at, actTo, acts[0], Word(at));
         return details.Count > 0 ? new DetailPhrase(at, detailTo, details[0], "") : null;
+    }
+
+    /// <summary>What is wanted follows at once, and nothing is to be done with it.</summary>
+    private bool Bought(int at)
+    {
+        int k = at;
+        while (Word(k) is "a" or "an" or "some" or "the" or "new" or "another" or "set" or "of" or "more" or "full" or "complete" or "replacement" || NumberWords.At(tokens, k) is { IsCount: true })
+            k++;
+        int to = things.At(k)?.To ?? lots.At(k)?.To ?? (Lexicon.Details.Longest(tokens, k) is { Values.Count: > 0 } piece ? piece.To : k);
+        if (to == k)
+            return false;
+        for (int i = to; i < tokens.Count && !tokens[i].IsBreak && i < to + 5; i++)
+        {
+            if (Word(i) is "and" or "plus" or "for" or "from" or "while" or "too" or "as" or "before" or "anyway" or "really" or "now" or "then")
+                return true;
+            if (Word(i) is "off" or "out" or "done" or "doing" or "on" or "in" or "away" || Word(i).EndsWith("ing", StringComparison.Ordinal) && Word(i).Length > 4 || (Word(i).EndsWith("ed", StringComparison.Ordinal) && Word(i).Length > 4))
+                return false;
+        }
+
+        return true;
     }
 
     private AmountPhrase? Amount(int at)

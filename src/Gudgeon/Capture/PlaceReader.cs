@@ -9,6 +9,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
     private static readonly HashSet<string> Determiners = ["the", "a", "an", "my", "its", "their", "that", "this", "our", "own", "another"];
     private static readonly HashSet<string> Colours = ["red", "green", "blue", "yellow", "white", "black", "orange", "pink", "purple", "brown", "grey", "clear", "silver"];
 
+    public static bool IsColour(string word) => Colours.Contains(word);
+
     private static readonly HashSet<string> NeedsHelp =
         ["tray", "tin", "box", "cup", "rack", "card", "folder", "wall", "pot", "corner", "boot", "hook", "pan", "bottle", "pallet", "bowl", "floor", "shed", "bench", "trestle", "shelf", "drawer", "jar", "bucket", "cupboard", "window sill", "envelope", "bag", "tub"];
 
@@ -246,6 +248,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
             if (Word(to) is "to" && NumberWords.At(tokens, to + 1) is { IsCount: true } last && last.Int > n.Int)
                 (id, to) = ($"{id} to {last.Int.ToString(CultureInfo.InvariantCulture)}", last.To);
         }
+        else if (Word(to).Length == 1 && Word(to) is not ("i" or "s") && Word(to + 1) is "and" or "to" && Word(to + 2).Length == 1)
+            (id, to) = ($"{Word(to).ToUpperInvariant()} {Word(to + 1)} {Word(to + 2).ToUpperInvariant()}", to + 3);
         else if (Word(to).Length == 1 && Word(to) is not ("a" or "i" or "s"))
             (id, to) = (Word(to).ToUpperInvariant(), to + 1);
         else if (Word(to) == "a" && (to + 1 >= tokens.Count || tokens[to + 1].IsBreak))

@@ -140,7 +140,7 @@ public sealed record Lot
     /// <summary>longer, new, two copper washers.</summary>
     public string Note { get; init; } = "";
 
-    public string Code => string.Join(" ", new[] { Count?.ToString(CultureInfo.InvariantCulture) ?? (Uncounted ? "?" : ""), Fastener is "bolt" or "" ? "" : Fastener, Size.ToString() }.Where(s => s.Length > 0));
+    public string Code => string.Join(" ", new[] { Count?.ToString(CultureInfo.InvariantCulture) ?? (Uncounted ? "?" : ""), Fastener is "bolt" or "part" or "" ? "" : Fastener, Size.ToString() }.Where(s => s.Length > 0));
 
     public string Text
     {

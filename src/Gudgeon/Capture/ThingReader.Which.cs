@@ -131,6 +131,8 @@ internal sealed partial class ThingReader
         if (values.Count == 1)
             return values;
         string word = Stem(partEnd - 1);
+        if (word == "exhaust" && fastener.Length > 0 && selectors.Numbers.Count == 0 && index.Parts("exhaust-manifold").Count > 0)
+            return [new PartWord("exhaust-manifold", false, null, 0)];
         if (word is "exhaust" or "inlet" or "intake")
         {
             string valve = word == "exhaust" ? "valve-ex" : "valve-in";
@@ -148,7 +150,7 @@ internal sealed partial class ThingReader
         return selectors.Gas.Length > 0 && values.Any(v => GasKinds.Contains(v.Kind)) ? [.. values.Where(v => GasKinds.Contains(v.Kind))] : values;
     }
 
-    private Thing Joint(Thing thing, string fastener)
+    public Thing Joint(Thing thing, string fastener)
     {
         Thing Turn(Thing t)
         {

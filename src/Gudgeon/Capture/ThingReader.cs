@@ -31,6 +31,8 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             return bore;
         if (TheOne(from) is { } pronoun)
             return pronoun;
+        if (Piped(from) is { } pipe)
+            return pipe;
         var selectors = new Selectors();
         if (Word(from - 1) == "and" && gasTo == from - 1)
             selectors.Gas = gas;
@@ -116,6 +118,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             values = [.. values.Where(v => v.Kind == (lastKind is "rod-cap" or "rod" ? "rod-shell" : "main-shell"))];
         bool whole = selectors.All || plural;
         var thing = resolver.Resolve(values, selectors, whole || fastener.Length > 0 || selectors.AllOf > 1, said);
+        int? number = plural && counted ? selectors.AllOf : null;
         if (selectors.AllOf is { } n && thing.Ids.Count > 0 && n != thing.Ids.Count && thing.Others.Count == 0)
             thing = thing with { Ids = [], Where = $"{n} of {thing.Ids.Count}" };
         if (fastener.Length > 0)
@@ -126,8 +129,38 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         if (lobe && thing.Others.Count == 0)
             thing = thing with { Others = [thing with { Detail = $"{detail} of cylinder 1" }] };
         lastKind = thing.Kind;
-        return new ThingPhrase(from, end, thing, plural || boltsPlural, selectors.All) { Told = told };
+        return new ThingPhrase(from, end, thing, plural || boltsPlural, selectors.All) { Told = told, Number = number };
     }
+
+    /// <summary>"turbo oil return", "pipe to the filter head": a line told by what flows in it and what it joins.</summary>
+    private ThingPhrase? Piped(int from)
+    {
+        if (index.Pipes.At(tokens, from, resolver.Near, PartAt) is not { } read)
+            return null;
+        int start = from;
+        while (Loose.Contains(Word(start)))
+            start++;
+        var listed = Longest(start);
+        bool near = read.Lines.All(l => l.From.Part == resolver.Near || l.To.Part == resolver.Near);
+        bool oneListed = listed.Values.Any(v => v.IsLine && index.Lines(v.Kind).Count > 0);
+        if (listed.To >= read.To && listed.Values.Count > 0 && (oneListed || !near || read.Words < 2 || listed.Values.Any(v => v.Rank == 0 && index.Parts(v.Kind).Count > 0)))
+            return null;
+        if (read.Lines.Count > 1 && oneListed && listed.To >= start + 2)
+            return null;
+        int end = read.To;
+        var things = read.Lines.Select(l => new Thing(ThingSort.Line, l.Kind, [l.Id], l.Name)).ToList();
+        string said = string.Join(" ", Enumerable.Range(start, end - start).Select(i => tokens[i].Text));
+        var thing = things.Count == 1 || !read.Plural ? things[0] with { Others = [.. things.Skip(1)] } : new Thing(ThingSort.Line, things[0].Kind, [.. read.Lines.Select(l => l.Id)], said);
+        if (NumberWords.At(tokens, end) is { IsCount: true } && read.Lines.Count > 1)
+            return null;
+        string fastener = Fastener(ref end, out bool boltsPlural);
+        if (fastener.Length > 0)
+            thing = thing with { Detail = fastener, Others = [.. thing.Others.Select(o => o with { Detail = fastener })] };
+        return new ThingPhrase(from, end, thing, read.Plural || boltsPlural, false);
+    }
+
+    private (string Id, int To)? PartAt(int at) =>
+        Longest(at) is { Values: [var first, ..] } found && index.Parts(first.Kind) is [var part] ? (part.Id, found.To) : null;
 
     /// <summary>"the one on the far bank": of the kind spoken of last.</summary>
     private ThingPhrase? TheOne(int from)

@@ -9,6 +9,9 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
     public int? Cylinder { get; set; }
     public int? Bank { get; set; }
 
+    /// <summary>The part named last, whose hoses and wires are meant first.</summary>
+    public string Near { get; set; } = context.LastThing ?? "";
+
     public Thing Resolve(IReadOnlyList<PartWord> words, Selectors selectors, bool plural, string said)
     {
         int rank = words.Min(w => w.Rank);

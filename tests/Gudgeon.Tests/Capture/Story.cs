@@ -30,7 +30,7 @@ internal sealed class Story
         {
             if (!ReferenceEquals(engine, note.Engine))
                 (engine, running) = (note.Engine, note.Context);
-            bool chained = path.Contains("stor", StringComparison.Ordinal);
+            bool chained = !path.Contains("spoken", StringComparison.Ordinal);
             var context = chained && running is not null ? running with { Unit = note.Context.Unit, MilIsMillimetre = note.Context.MilIsMillimetre, LeftBank = note.Context.LeftBank, FarBank = note.Context.FarBank } : note.Context;
             foreach (string before in note.Before)
                 context = context.After(Ear.Hear(before, note.Engine, context));

@@ -1,0 +1,141 @@
+using System.Text.RegularExpressions;
+
+namespace Gudgeon.Capture;
+
+/// <summary>
+/// What was not done: meant, forgotten, tried, wished, still to do. Such words are told apart before any deed is read, so that
+/// "main three has to come off again" never takes the cap off.
+/// </summary>
+internal sealed partial class Listener
+{
+    private const string Lead = "^(?:(?:and|but|so|right|ok|okay|also|still|just|then|oh|well|hmm|damn|bugger|now|anyway|really|i think|i reckon|reckon|think|note|,) ?)*";
+
+    private const string Who = "(?:i|we|you|he|she|they|it|that|this)?(?: ?(?:'ve|'ll|'d|'m|'re|am|are|have|still|just|really|had|also|do|is|'s))* ?";
+
+    [GeneratedRegex(Lead + Who + "(?:must |need to |got to |gotta |have to |should |mustnt |to |please )?(?:remember(?! where| which| what| if)|dont forget|do not forget|dont let me forget|make sure|note to self|reminder|mental note|remind me to|mustnt forget|must not forget|never forget)\\b.*$")]
+    private static partial Regex Reminds();
+
+    [GeneratedRegex(Lead + Who + "(?:should have|shouldve|should 've|should of|ought to have|wish i|wish we|wish i 'd|could have|couldve|would have|wouldve|might have|nearly|almost|very nearly)(?! (?:a|the|all|two|three|four|five|six|seven|eight|nine|ten|full|empty|half|done))\\b.*$")]
+    private static partial Regex Regrets();
+
+    [GeneratedRegex(Lead + Who + "(?:forgot|forgotten|forgot to|was going to|were going to|was gonna|meant to|didnt get round to|havent got round to|hadnt got round to|never got round to|didnt get time to|ran out of time to|no time to|yet to|still to|still need to|still have to|still got to|not got round to|stopped short of|about to|ready to|planning to|plan to|hoping to|hope to|want to|thinking of|thinking about|thinking i 'll|might|may|could|will|'ll|shall|going to|gonna|must|need to|have to|has to|got to|gotta|ought to|should|supposed to|intend to|aim to|let me)(?<r> .*)$")]
+    private static partial Regex Means();
+
+    [GeneratedRegex("\\b(?:(?:has|have|needs?|wants?|got|'s got|'ve got|ought|is|are|'s|'re|am|still|yet|due|supposed|ready|waiting|going) (?:still |also |just |now |probably |maybe |only )?to|gonna|must|should|will|'ll|shall|might|may|could|can|cannot|to be|coming|going|comes|goes|needs|want|wants|need) (?:also |then |now |probably |maybe |still |all |just |both )*(?<v>come|be|get|go|going|coming|off|out|have|take|taken|do|done|pull|drop|lift|remove|undo|fit|refit|put|strip|mark|tag|cap|plug|drain|measure|check|clean|split|coming)\\b(?<r>.*)$")]
+    private static partial Regex Obliges();
+
+    [GeneratedRegex("\\b(?:tomorrow|tonight|later|later on|next|next week|next time|at the weekend|this weekend|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|in the morning|first thing|after (?:tea|lunch|dinner|work))\\b")]
+    private static partial Regex Ahead();
+
+    [GeneratedRegex("\\b(?:took|got|had|came|went|pulled|whipped|whipped|dropped|removed|undid|unbolted|found|put|fitted|lifted|was|were|did|drained|been|finished|managed|split|broke|cracked|snapped|sheared|got|refitted|stripped|cleaned|measured|made|taken|moved|left|lost|bought|brought|started|finally|already|done|tapped|drilled|capped|plugged|marked|tagged|'s off|'s out|is off|is out|are off|are out|off now|out now)\\b")]
+    private static partial Regex Past();
+
+    [GeneratedRegex(Lead + Who + "(?:tried|trying|tried to|been trying to|attempted|had a go at|fought|struggled|struggling|spent|battled)\\b.*$")]
+    private static partial Regex Tries();
+
+    [GeneratedRegex(Lead + Who + "(?:didnt|did not|dont|do not|havent|have not|hasnt|has not|not|never|wont be|will not be|not going to|isnt going to|no need to|not bothering|decided not to|decided against|wasnt going to|neednt|no point|not had to|didnt need to|didnt have to|without) (?<r>.*)$|^(?<x>.+?) (?:hasnt|havent|isnt|arent|wasnt|werent|doesnt|didnt|has not|have not|is not|are not|is still not|'s not|'s still not|still isnt|not|never|neednt|need not|wont need to|doesnt need to|doesnt have to|dont need to|dont have to) (?:been |yet |even |really |going to |to )*(?<v>come|be|been|off|out|taken|removed|undone|done|moved|fitted|on|back|in|drained|capped|plugged|tagged|marked|tight|tightened|torqued|started|touched|lifted|pulled|coming|measured|checked|cleaned|apart|split)\\b.*$")]
+    private static partial Regex Denies();
+
+    /// <summary>Said as meant, missed or tried: recorded as a plan or a remark, never as done.</summary>
+    private int Unreal(Stretch clause)
+    {
+        string line = clause.Line;
+        if (Reminds().IsMatch(line) || (Means().Match(line) is { Success: true } forgot && Regex.IsMatch(line, "\\b(?:forgot|forgotten|was going to|were going to|meant to|got round to|get round to|ran out of time|no time)\\b") && forgot.Groups["r"].Length > 0))
+            return Intend(clause);
+        if (Regrets().IsMatch(line))
+            return Remark(clause);
+        return -1;
+    }
+
+    /// <summary>What is still to come: an obligation or a wish with a deed in it.</summary>
+    private int Meant(Stretch clause)
+    {
+        string line = clause.Line;
+        if (Buys(clause))
+            return -1;
+        if (Denies().Match(line) is { Success: true } no && Denied(clause, no) is var denied and >= 0)
+            return denied;
+        if (Tries().IsMatch(line) && In(clause.From, clause.To).All(p => p is not FaultPhrase))
+            return Remark(clause);
+        if (Means().Match(line) is { Success: true } means && (In(clause.From, clause.To).Any(p => p is ThingPhrase or ActPhrase or LotPhrase) || topic is not null) && !Regex.IsMatch(means.Groups["r"].Value, "^ (?:be |have been )?(?:fine|ok|alright|all right)\\b"))
+            return Intend(clause);
+        if (Obliges().Match(line) is { Success: true } must && !Regex.IsMatch(line[..must.Index], "\\b(?:had|until|till|before|unless|once|when|if)\\b") && Obliged(clause, must))
+            return Intend(clause);
+        return Ahead().IsMatch(line) && !Past().IsMatch(line) && In(clause.From, clause.To).Any(p => p is ActPhrase { Act: not (Act.Buy or Act.Find or Act.Miss) }) && ThingIn(clause.From, clause.To) is not null && !Regex.IsMatch(line, "next to|next (?:one|bolt|stud|nut)") ? Intend(clause) : -1;
+    }
+
+    private bool Obliged(Stretch clause, Match must)
+    {
+        string cue = must.Value;
+        if (Regex.IsMatch(cue, "^(?:comes|goes|coming|going|can|could|'s|is|are|'re|am|need|needs|want|wants|got|have|has|still|due) ?(?!.*\\bto\\b)") && !Regex.IsMatch(cue, "\\b(?:coming|going|could|can) (?:off|out|to|come|be)\\b"))
+            return false;
+        return In(clause.From, clause.To).Any(p => p is ThingPhrase) || topic is not null || draft is not null;
+    }
+
+    private bool Buys(Stretch clause) => In(clause.From, clause.To).Any(p => p is ActPhrase { Act: Act.Buy }) || Regex.IsMatch(clause.Line, "\\b(?:buy|order|new|need another|want another|replacing|renewing|replacement)\\b");
+
+    private int Denied(Stretch clause, Match no)
+    {
+        var acts = In(clause.From, clause.To).OfType<ActPhrase>().ToList();
+        if (acts.Any(a => a.Act is Act.Find or Act.Miss or Act.Buy or Act.Stay) || In(clause.From, clause.To).Any(p => p is PlacePhrase or LotPhrase { Lot.Size.IsEmpty: false } or MeasurePhrase))
+            return -1;
+        var things = ThingsIn(clause.From, clause.To);
+        if (no.Groups["r"].Success && acts.Count == 0 && !Regex.IsMatch(no.Groups["r"].Value, "^(?:touch|bother|start|do|take|pull|get|undo|measure|check|mark|tag|been|need|look)"))
+            return -1;
+        if (Regex.IsMatch(clause.Line, "^(?:dont|do not) (?:let|lose|know|think|like|want|mix|drop)\\b"))
+            return -1;
+        var thing = things.Count > 0 ? things[0] : pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic ?? LastThing();
+        if (thing is null || In(clause.From, clause.To).Any(p => p is FaultPhrase { Damage: true }))
+            return -1;
+        string state = acts.Count == 0 ? "not started" : acts[0].Act switch
+        {
+            Act.Off => "not off",
+            Act.On => "not on",
+            Act.Tighten => "not tight",
+            Act.Undo => "not undone",
+            _ => "not " + acts[0].Word,
+        };
+        if (In(clause.From, clause.To).OfType<FaultPhrase>().FirstOrDefault() is { } state1)
+            state = "not " + state1.Fault;
+        else if (acts.Count == 0 && Regex.IsMatch(clause.Line, "\\bon\\b"))
+            state = "not on";
+        int stop = clause.To;
+        foreach (var one in things.Count > 1 && Regex.IsMatch(clause.Line, " (?:and|or) ") ? things : [thing])
+            About(one, Range(clause.From, stop), t => new Seen(t, state, Said(clause.From, stop)));
+        pending.Clear();
+        (topic, seen, seenAt) = (thing, thing, clause.From);
+        return stop;
+    }
+
+    private int Intend(Stretch clause)
+    {
+        int stop = clause.To;
+        var thing = ThingIn(clause.From, stop) ?? (Regex.IsMatch(clause.Line, "\\b(?:it|they|them|that|those|these|this)\\b") ? pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing() : null) ?? (clause.Line.StartsWith("needs", StringComparison.Ordinal) || clause.Line.StartsWith("wants", StringComparison.Ordinal) || clause.Line.StartsWith("has to", StringComparison.Ordinal) ? topic : null);
+        int from = clause.From;
+        if (pending.Count > 0)
+        {
+            thing ??= pending[^1].Thing;
+            from = Math.Min(from, pending[0].From);
+            pending.Clear();
+        }
+
+        Add(new Planned(thing is null ? null : Whole(thing), Said(from, stop)), Range(from, stop).Where(i => !tokens[i].IsBreak && (i >= clause.From || !used[i])));
+        topic = thing ?? topic;
+        return stop;
+    }
+
+    /// <summary>Kept with the part in the words said: it tells of no deed.</summary>
+    private int Remark(Stretch clause)
+    {
+        var thing = ThingIn(clause.From, clause.To) ?? (pending.Count > 0 ? pending[^1].Thing : topic);
+        if (thing is null)
+            return -1;
+        pending.Clear();
+        Add(new Noted(Whole(thing), Said(clause.From, clause.To)), Range(clause.From, clause.To).Where(i => !tokens[i].IsBreak));
+        (topic, seen, seenAt) = (thing, thing, clause.From);
+        return clause.To;
+    }
+
+    /// <summary>Where the words leave several, a remark or plan holds for the kind.</summary>
+    private static Thing Whole(Thing thing) => thing.Others.Count == 0 ? thing : thing with { Others = [] };
+}

@@ -1,0 +1,124 @@
+using System.Text.RegularExpressions;
+
+namespace Gudgeon.Capture;
+
+/// <summary>Openings stopped with whatever is at hand, and tags tied on: the thing may come last, or be only "it".</summary>
+internal sealed partial class Listener
+{
+    private const string Stops = "(?:(?:a|an|the|some|my|clean|old|bit of|piece of|finger of a|plastic|wine|rubber|masking|duct|gaffer|insulating|blue|freezer|wooden|M \\d+|spare|kitchen|latex|nitrile) )*(?:rags?|bungs?|bolts?|corks?|caps?|gloves?|tape|golf tees?|pencils?|dowels?|cling film|foil|socks?|blanking \\w+|blanks?|towels?|paper|tissue|drill bits?|fingers?|plugs?|blanking plugs?|bags?|lids?|cloths?|sponge|plugs)";
+
+    [GeneratedRegex("^(?:and |then |so |i |'ve |we |also |just |,)*(?:(?:stuck|stuffed|shoved|poked|pushed|screwed|popped|put|jammed|wrapped|slipped|rammed|bunged|got|taped|tied|shove|stick|wound) )?(?<w>" + Stops + ")(?: (?:stuffed|shoved|pushed|jammed|screwed|stuck|taped|gone))? (?:in|into|over|on|round|across|down|up|inside|onto) (?<x>.+)$")]
+    private static partial Regex Stopped();
+
+    /// <summary>"stuck a bolt in it", "rag in the intake": an opening was stopped.</summary>
+    private int Stop(Stretch clause)
+    {
+        if (Stopped().Match(clause.Line) is not { Success: true } match || In(clause.From, clause.To).Any(p => p is PlacePhrase or LotPhrase { Lot.Size.IsEmpty: false } or TagPhrase))
+            return -1;
+        var (wFrom, wTo) = clause.Tokens(match.Groups["w"]);
+        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
+        bool verb = clause.Line[..match.Groups["w"].Index].TrimEnd().Split(' ')[^1] is "stuck" or "stuffed" or "shoved" or "poked" or "pushed" or "screwed" or "popped" or "put" or "jammed" or "wrapped" or "slipped" or "rammed" or "bunged" or "taped" or "tied";
+        var thing = ThingIn(xFrom, xTo);
+        if (thing is null)
+        {
+            bool points = Regex.IsMatch(match.Groups["x"].Value, "\\b(?:it|them|that|hole|holes|end|ends|pipe|hose|port|ports|opening|openings|each|both|hoses|pipes|stub|stubs|union|line|lines)\\b");
+            thing = points ? pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing() : null;
+        }
+
+        if (thing is null || thing.Sort == ThingSort.Fasteners || (!verb && Regex.IsMatch(match.Groups["w"].Value, "\\b(?:bolts?|plugs?|fingers?|dowels?|bags?|paper|caps?|lids?)$") && thing.Sort != ThingSort.Line))
+            return -1;
+        string with = Said(wFrom, wTo);
+        var all = Range(clause.From, clause.To).ToList();
+        foreach (var (open, from, to) in pending.ToList())
+        {
+            if (open.Code == thing.Code)
+                all.AddRange(Range(from, to));
+        }
+
+        pending.RemoveAll(p => p.Thing.Code == thing.Code);
+        About(thing, all, t => new Capped(t, with));
+        (topic, seen, seenAt) = (thing, thing, clause.From);
+        return clause.To;
+    }
+
+    [GeneratedRegex("^(?:and |then |so |i |'ve |we |also |just |,)*(?:tagged|labelled|labeled|label|numbered|tied|put|stuck|hung|taped) (?<x>.+)$")]
+    private static partial Regex Tags();
+
+    /// <summary>"put a blue tag on the heater hose", "labelled the injector plugs one to four": the tag and its line in any order.</summary>
+    private int TagOn(Stretch clause)
+    {
+        if (Tags().Match(clause.Line) is not { Success: true } match)
+            return -1;
+        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
+        string verb = clause.Line[..match.Groups["x"].Index].Trim().Split(' ')[^1];
+        bool names = verb is "tagged" or "labelled" or "labeled" or "label";
+        for (int i = clause.From; i < xTo; i++)
+        {
+            if (places.TagAt(i) is not { } tag || tag.To > xTo || !names && Word(i) is "put" or "tied")
+                continue;
+            if (things.At(AfterPreposition(tag.To)) is { } after && after.To <= xTo && AfterPreposition(tag.To) > tag.To)
+                return Tie(after.Thing, tag.Tag, clause.From, clause.To);
+            if (!names)
+                return -1;
+            break;
+        }
+
+        if (!names || things.At(xFrom) is not { } named)
+            return -1;
+        int at = named.To;
+        string id = "";
+        if (named.Thing.Ids.Count > 1 && NumberWords.At(tokens, at - 1) is { } last && Numbered(xFrom, named.To) is { } span)
+            id = span;
+        while (Word(at) is "as" or "with" or "a" or "number" or "the" or "in" or "to")
+            at++;
+        if (id.Length == 0)
+            id = Label(at, xTo);
+        return id.Length == 0 ? -1 : Tie(named.Thing, id, clause.From, clause.To);
+    }
+
+    private int AfterPreposition(int at) => Word(at) is "on" or "to" or "round" or "onto" or "around" ? at + 1 : at;
+
+    private int Tie(Thing thing, string tag, int from, int to)
+    {
+        Unsaid();
+        About(thing, Range(from, to).Where(i => !tokens[i].IsBreak), t => new Tagged(t, tag));
+        (topic, seen, seenAt) = (thing, thing, from);
+        return to;
+    }
+
+    /// <summary>"one to four" within a thing's own words.</summary>
+    private string? Numbered(int from, int to)
+    {
+        for (int i = from; i < to; i++)
+        {
+            if (NumberWords.At(tokens, i) is { IsCount: true } first && Word(first.To) is "to" && NumberWords.At(tokens, first.To + 1) is { IsCount: true } last)
+                return $"{first.Int} to {last.Int}";
+        }
+
+        return null;
+    }
+
+    /// <summary>A letter, a number, a colour, or letters joined by "and".</summary>
+    private string Label(int from, int to)
+    {
+        var words = new List<string>();
+        for (int i = from; i < to && words.Count < 4; i++)
+        {
+            if (NumberWords.At(tokens, i) is { IsCount: true } n)
+            {
+                words.Add(n.Int.ToString(System.Globalization.CultureInfo.InvariantCulture));
+                i = n.To - 1;
+            }
+            else if (Word(i).Length == 1)
+                words.Add(Word(i).ToUpperInvariant());
+            else if (words.Count > 0 && Word(i) is "and" or "to")
+                words.Add(Word(i));
+            else if (PlaceReader.IsColour(Word(i)))
+                words.Add(Word(i));
+            else
+                break;
+        }
+
+        return string.Join(" ", words).Trim();
+    }
+}
