@@ -30,6 +30,16 @@ internal sealed partial class Listener
             return i;
         }
 
+        if (Word(fault.From) == "flat" && fault.To == fault.From + 1 && thing?.Kind is "head" or "block" or "inlet-manifold" or "exhaust-manifold" or "case-half" or "sump" or "timing-cover" or "cam-cover")
+            clause[i] = fault = fault with { Fault = "flat", Damage = false };
+        if (Range(start, fault.From).Any(k => Word(k) is "needs" or "need" or "wants" or "want" or "needing") && Range(start, fault.From).SkipWhile(k => Word(k) is not ("needs" or "need" or "wants" or "want" or "needing")).Skip(1).All(k => Lexicon.Fillers.Contains(Word(k)) || Word(k) is "new"))
+        {
+            var wanting = pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? thing ?? LastThing();
+            pending.Clear();
+            Add(new Planned(wanting is null ? null : Whole(wanting), Said(start, end)), Range(start, end).Where(k => !tokens[k].IsBreak));
+            return clause.Count;
+        }
+
         // "valley's full of sludge": what is named here, not what was spoken of before.
         if (topic is null && inClause is null && (seen is null || seenAt < start) && clause.Take(i).All(p => p is WordPhrase or NumPhrase) && clause.Take(i).Any(p => p is WordPhrase { Filler: false }) && Nameless(start, fault.From) is { } fresh && !fresh.Name.Split(' ').All(Lexicon.Fillers.Contains))
             thing = fresh;
@@ -148,6 +158,7 @@ internal sealed partial class Listener
         var joint = of.Sort == ThingSort.Part ? of with { Sort = ThingSort.Fasteners, Fastener = "bolt", Others = [.. of.Others.Select(o => o with { Sort = ThingSort.Fasteners, Fastener = "bolt" })] } : of;
         if (told.Fitting)
         {
+            lots = [.. lots.Where(l => l.Count is not null || l.Uncounted || !l.Size.IsEmpty)];
             if (told.Stages.Count > 0 || lots.Count > 0)
                 About(joint, told.Tokens, t => new Tightened(t, lots, told.Stages));
             return;

@@ -6,13 +6,13 @@ namespace Gudgeon.Capture;
 /// <summary>"no, twelve bolts not ten", "scrap that", "make that five", "those are M10 fine".</summary>
 internal sealed partial class Listener
 {
-    [GeneratedRegex("^(?:no |oops |sorry |right |ok |actually |,? ?)*(?:scrap|strike|forget|ignore|delete|cancel|scrub|bin|undo|strike out|cross out|take back) (?:that last|that|the last|last|what i (?:just )?said|the last one|my last)(?: one| note| entry| bit| lot| line| out)?\\b$|^(?:no )?(?:that 's|that was|that is|thats) (?:all )?(?:wrong|not right|rubbish|a mistake)$")]
+    [GeneratedRegex("^(?:no |oops |sorry |right |ok |actually |,? ?)*(?:scrap|strike|forget|ignore|delete|cancel|scrub|bin|undo|disregard|strike out|cross out|take back|rub out) (?:that last|that|the last|last|what i (?:just )?said|the last one|my last|all that|the above)(?: one| note| entry| bit| lot| line| out| thing)?\\b$|^(?:no )?(?:that 's|that was|that is|thats) (?:all )?(?:wrong|not right|rubbish|a mistake)$")]
     private static partial Regex Scraps();
 
     [GeneratedRegex("^(?:no |sorry |oops |actually |,? ?)*(?:it|they|that) (?:was|were|is|'s|are|should be|should have been) (?:really |actually )?(?:on |in )?(?:the )?(?<b>left|right|front|rear|upper|lower|inlet|exhaust|top|bottom)(?: (?:one|ones|hand|side|bank|head|hand one|end))? (?:and )?not (?:on |in )?(?:the )?(?<a>left|right|front|rear|upper|lower|inlet|exhaust|top|bottom)(?: .*)?$")]
     private static partial Regex OtherSide();
 
-    [GeneratedRegex("^(?<cue>(?:no|nope|hold on|sorry|actually|correction|oops|wait|hang on|i tell a lie|tell a lie|i mean|i meant|i meant to say|make that|make it|or rather|rather|should be|should have been|should say|it should be|that should be|scrub that)(?: ,?(?: ?(?:no|sorry|wait|hang on|hold on|actually|make that|make it|it 's|its|it was|that 's|they 're|they were|there 's|there are|there were|i mean|i meant|should be|that should be|it should be|that was|it is))?)*)(?![a-z']) ?,? ?(?<rest>.*)$")]
+    [GeneratedRegex("^(?<cue>(?:no(?= ?,| (?:\\d|m \\d|it|that|they|wait|sorry|make|hang|hold|actually|not|i\\b|there|the|number|left|right|bag|tray|box|tin|scrub|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty)\\b|$)|turns out|turned out|nope|hold on|sorry|actually|correction|oops|wait|hang on|i tell a lie|tell a lie|i mean|i meant|i meant to say|make that|make it|or rather|rather|should be|should have been|should say|it should be|that should be|scrub that)(?: ,?(?: ?(?:no|sorry|wait|hang on|hold on|actually|make that|make it|it 's|its|it was|that 's|they 're|they were|there 's|there are|there were|i mean|i meant|should be|that should be|it should be|that was|it is))?)*)(?![a-z']) ?,? ?(?<rest>.*)$")]
     private static partial Regex Corrects();
 
     [GeneratedRegex("^(?:(?:those|these|they|them|it|that)(?: ones?| bolts?| studs?| nuts?)? ?(?:'re|are|'s|is|were|was|should be)|the(?:se)? bolts (?:are|were)) (?<rest>.+)$")]
@@ -48,6 +48,12 @@ internal sealed partial class Listener
             return clause.To;
         }
 
+        if (Regex.Match(clause.Line, "^(?:no |sorry |,? ?)*(?:scrap|forget|ignore|disregard|scrub|delete|strike) (?:what i (?:said|told you|put|wrote)|the (?:note|entry|bit|line|stuff)|everything|that) (?:about|on|for) (?<x>.+)$") is { Success: true } on && clause.Tokens(on.Groups["x"]) is var (onFrom, onTo) && ThingIn(onFrom, onTo) is { } meant1)
+        {
+            Add(new StruckOut(meant1 with { Others = [] }), Range(clause.From, clause.To));
+            return clause.To;
+        }
+
         if (OtherSide().Match(clause.Line) is { Success: true } side)
         {
             Add(new Corrected(facts.Count > 0 ? null : null, "side", side.Groups["a"].Value, side.Groups["b"].Value), Range(clause.From, clause.To));
@@ -62,6 +68,8 @@ internal sealed partial class Listener
 
         if (Corrects().Match(clause.Line) is { Success: true } cue)
             return Amend(clause, rest, cue);
+        if (In(clause.From, clause.To).FirstOrDefault(p => p is not WordPhrase) is ThingPhrase { Thing.Sort: ThingSort.Fasteners } bolts && draft is null && Regex.IsMatch(clause.Line, "\\b(?:are|were|is|'s|'re) .*\\bnot\\b") && In(bolts.To, clause.To).OfType<LotPhrase>().FirstOrDefault(l => !l.Lot.Size.IsEmpty && l.Lot.Count is null) is not null)
+            return Amend(clause, rest, Corrects().Match("no it " + clause.Line));
         if (Those().Match(clause.Line) is { Success: true } those && Resize(clause, rest, those) is var sized and >= 0)
             return sized;
         // "ten nuts, not nine": a correction without a word of warning.
@@ -165,6 +173,12 @@ internal sealed partial class Listener
             // "lift pump, no it's the injection pump": nothing was said of the first yet.
             pending[^1] = (meant.Thing, meant.From, meant.To);
             _ = Spans(all);
+            return end;
+        }
+
+        if (In(from, stop).OfType<ThingPhrase>().FirstOrDefault(t => t.Thing.Sort == ThingSort.Fasteners) is { } held && In(from, stop).OfType<LotPhrase>().FirstOrDefault(l => !l.Lot.Size.IsEmpty) is { } resized && not >= 0)
+        {
+            Add(new Corrected(held.Thing with { Others = [] }, "size", was, resized.Lot.Size.ToString()), all);
             return end;
         }
 

@@ -12,6 +12,8 @@ internal sealed partial class Listener
             return i;
         switch (phrase.Act)
         {
+            case Act.Mark when phrase.Word is "lined" or "line" && !Range(clause[0].From, end).Any(k => tokens[k].Stem is "mark" or "dot" or "arrow" or "paint" or "timing" or "notch" or "stamp"):
+                return i;
             case Act.Mark:
                 Mark(phrase, clause, end);
                 return clause.Count;
@@ -29,6 +31,15 @@ internal sealed partial class Listener
             About(still, Range(clause[0].From, end), t => new Seen(t, phrase.Act == Act.On ? "not on" : "not off", Said(clause[0].From, end)));
             (topic, seen) = (still, still);
             pending.Clear();
+            return clause.Count;
+        }
+
+        // "comes off first", "going on tonight": how it goes, not that it went.
+        if (phrase.Act is Act.Off or Act.On or Act.Undo && Word(phrase.From - 1) is "comes" or "coming" or "goes" or "going" or "gets" or "getting" && Remark(new Stretch(tokens, clause[0].From, end)) > 0)
+            return clause.Count;
+        if (phrase is { Act: Act.Off, Word: "dropped" } && next is LotPhrase or ThingPhrase { Thing.Sort: ThingSort.Fasteners } && Range(phrase.To, end).Any(k => Word(k) is "down" or "in" or "into" or "behind" or "through" or "inside"))
+        {
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(clause[0].From, end)}”", Range(clause[0].From, end));
             return clause.Count;
         }
 

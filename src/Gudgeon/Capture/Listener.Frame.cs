@@ -9,7 +9,7 @@ internal sealed partial class Listener
 {
     private static readonly HashSet<string> OfWords = ["of", "from", "off", "for", "on", "in", "holding", "securing", "to", "out"];
 
-    private static readonly HashSet<string> AtWords = ["by", "near", "behind", "under", "between", "beside", "above", "below", "round", "around", "next", "against", "underneath", "inside", "opposite"];
+    private static readonly HashSet<string> AtWords = ["by", "near", "behind", "under", "between", "beside", "above", "below", "round", "around", "next", "against", "underneath", "inside", "opposite", "over", "along", "through", "down", "across"];
 
     /// <summary>One clause, its phrases sorted by the part they play.</summary>
     private sealed record Frame(int From, int To, List<Phrase> All)
@@ -206,7 +206,7 @@ internal sealed partial class Listener
     {
         if (frame.Core.Count > 0 || frame.Bolts.Count > 0 || frame.Lots.Any() || frame.Acts.Any(a => a.Act is not Act.Find) || frame.Faults.FirstOrDefault() is not { } fault || fault.Fault == "hissing" || frame.Places.Any())
             return -1;
-        var of = frame.Beside.FirstOrDefault(b => b.Prep is "in" or "on" or "of" or "from" or "inside" && b.Thing.From >= fault.To);
+        var of = frame.Beside.FirstOrDefault(b => b.Prep is "in" or "on" or "of" or "from" or "inside" or "over" or "round" or "around" or "along" or "through" or "down" && b.Thing.From >= fault.To);
         if (of.Thing is null || frame.All.Any(p => p is NumPhrase && p.To <= fault.From) || Word(fault.From - 1) is "'s" or "is" or "are" && Word(fault.From - 2) is "it" or "they")
             return -1;
         bool denied = Range(frame.From, fault.From).Any(k => Word(k) is "no" or "not" or "never" or "none" or "nothing" or "without" or "cant");

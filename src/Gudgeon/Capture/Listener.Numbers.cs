@@ -260,7 +260,7 @@ internal sealed partial class Listener
     private int Plain(WordPhrase word, List<Phrase> clause, int i, Phrase? next, int end)
     {
         bool stops = i + 1 >= clause.Count || clause[i + 1] is BreakPhrase or AmountPhrase or LotPhrase || clause[i + 1] is WordPhrase { Word: "and" or "again" or "with" or "now" or "finger" or "hand" or "loosely" or "but" };
-        if (word.Word is "on" or "in" && stops && pending.Count > 0 && (word.Word == "on" || Word(word.From - 1) is "'s" or "is" or "are" or "went" or "back" || pending[^1].Thing.Kind is "piston" or "crank" or "cam" or "plug"))
+        if (word.Word is "on" or "in" && stops && pending.Count > 0 && (word.Word == "on" || Word(word.From - 1) is "'s" or "is" or "are" or "went" or "back" || i + 1 >= clause.Count || pending[^1].Thing.Kind is "piston" or "crank" or "cam" or "plug"))
         {
             foreach (var (thing, from, to) in pending.ToList())
                 Apply(Act.On, thing, Range(from, to).Append(word.From));

@@ -16,11 +16,13 @@ internal sealed partial class Listener
             () => Unreal(clause),
             () => LeftOverBolt(clause),
             () => Staged(clause, rest),
+            () => StageNamed(clause),
             () => Correction(clause, rest),
             () => Question(at, end, false) ?? -1,
             () => Naming(clause),
             () => Access(clause, rest),
             () => GoBack(clause),
+            () => Lent(clause, rest),
             () => Waiting(clause),
             () => Stop(clause),
             () => TagOn(clause),
@@ -103,6 +105,23 @@ internal sealed partial class Listener
         return end;
     }
 
+    [GeneratedRegex("^(?:and |but |so )*(?<x>.+?) (?:(?:is|are|'s|was|were|got|been) )*(?:torqued|tightened|done|taken|pulled|set|gone|went|up)(?: up| down)? (?:to|at) (?:the |its )?(?<s>(?:first|second|third|final|last) (?:stage|angle|torque)|stage (?:one|two|three|four|1|2|3|4)|full torque|spec|the book|final figure)$")]
+    private static partial Regex AtStage();
+
+    /// <summary>"right head's torqued to the first stage": a stage told by its name.</summary>
+    private int StageNamed(Stretch clause)
+    {
+        if (AtStage().Match(clause.Line) is not { Success: true } match)
+            return -1;
+        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
+        var thing = ThingIn(xFrom, xTo) ?? draft?.Of ?? topic;
+        if (thing is null)
+            return -1;
+        About(things.Joint(CapOf(thing), "bolt"), Range(clause.From, clause.To), t => new Tightened(t, [], [match.Groups["s"].Value]));
+        topic = thing;
+        return clause.To;
+    }
+
     [GeneratedRegex("\\b(?:left over|leftover|too many|spare (?:bolt|nut|screw|stud|washer|one))\\b")]
     private static partial Regex Spare();
 
@@ -155,7 +174,7 @@ internal sealed partial class Listener
     }
 
     private static readonly HashSet<string> NoName =
-        ["i", "we", "you", "it", "they", "them", "him", "her", "the", "a", "an", "to", "had", "have", "has", "get", "got", "is", "'s", "are", "was", "were", "be", "been", "would", "will", "could", "can", "cant", "wont", "wouldnt", "couldnt", "of", "and", "off", "out", "on", "in", "at", "come", "came", "take", "took", "taken", "first", "so", "turn", "move", "undo", "my", "that", "this", "any", "even", "just", "till", "until", "before", "comes", "goes", "go", "reach", "remove", "pull", "drop", "also", "only", "need", "needs", "did", "do", "does", "been", "there", "with", "for", "from", "by", "if", "now", "then", "again", "shift", "budge", "unless", "without", "'ve", "'d", "'ll", "'re", "as", "at", "up", "down", "over", "round", "away", "clear", "fit", "start", "access", "removed", "undone", "moved", "loosen", "loosened", "slack", "slackened", "no", "not", "nothing", "none", "looks", "look", "feels", "seems", "all", "both"];
+        ["i", "we", "you", "it", "they", "them", "him", "her", "the", "a", "an", "to", "had", "have", "has", "get", "got", "is", "'s", "are", "was", "were", "be", "been", "would", "will", "could", "can", "cant", "wont", "wouldnt", "couldnt", "of", "and", "off", "out", "on", "in", "at", "come", "came", "take", "took", "taken", "first", "so", "turn", "move", "undo", "my", "that", "this", "any", "even", "just", "till", "until", "before", "comes", "goes", "go", "reach", "remove", "pull", "drop", "also", "only", "need", "needs", "did", "do", "does", "been", "there", "with", "for", "from", "by", "if", "now", "then", "again", "shift", "budge", "unless", "without", "'ve", "'d", "'ll", "'re", "as", "at", "up", "down", "over", "round", "away", "clear", "fit", "start", "access", "removed", "undone", "moved", "loosen", "loosened", "slack", "slackened", "no", "not", "nothing", "none", "looks", "look", "feels", "seems", "looked", "felt", "seemed", "all", "both"];
 
     /// <summary>A thing that no list knows, under the words it was given; null when there are none.</summary>
     private Thing? Nameless(int from, int to)
@@ -293,6 +312,32 @@ internal sealed partial class Listener
 
     private Thing? lastOutside;
 
+    [GeneratedRegex("^(?:and |so |i |we |'ve |have |,)*(?:borrowed|hired|rented|been lent|got a loan of) (?<x>(?:the |a |an |my |his |her )?[a-z -]+?)(?: (?:off|from|of) (?<who>.+?))?$")]
+    private static partial Regex Borrows();
+
+    /// <summary>"borrowed the hoist off Pete, wants it back by Sunday": what is lent and when it must go back.</summary>
+    private int Lent(Stretch clause, Stretch rest)
+    {
+        if (Borrows().Match(clause.Line) is not { Success: true } match || In(clause.From, clause.To).Any(p => p is PlacePhrase or LotPhrase))
+            return -1;
+        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
+        if (Nameless(xFrom, xTo) is not { } thing)
+            return -1;
+        lastOutside = thing with { Sort = ThingSort.Outside };
+        int next = clause.To + 1;
+        if (next < rest.To && tokens[clause.To].IsBreak && ClauseEnd(next, rest.To) is var end && DueIn(next, end) is { } due && new Stretch(tokens, next, end).Line.Contains("back", StringComparison.Ordinal))
+        {
+            Add(new GoesBack(lastOutside, due), Range(clause.From, end).Where(i => !tokens[i].IsBreak));
+            return end;
+        }
+
+        if (DueIn(clause.From, clause.To) is { } by)
+            Add(new GoesBack(lastOutside, by), Range(clause.From, clause.To));
+        else
+            Ask(DoubtSort.NotTold, $"By when must the {thing.Name} go back?", Range(clause.From, clause.To));
+        return clause.To;
+    }
+
     private Due? DueIn(int from, int to)
     {
         for (int i = from; i < to; i++)
@@ -304,7 +349,7 @@ internal sealed partial class Listener
         return null;
     }
 
-    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|cant (?:go on|carry on|do (?:any ?)?(?:more|anything)|continue|start) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|due|turns? up|delivered) (?<d>(?:on |by )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|leave it|leaving it|left it|left to soak|marinating)) (?<u>(?:till|until|overnight|for|over).*)$")]
+    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|(?:cant|cannot|wont|couldnt) (?:go on|carry on|do (?:any ?|anything |much )?(?:more|anything|else|further|much)|get (?:any )?(?:further|on)|finish|continue|start|proceed|progress) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|due|due in|turns? up|delivered|expected)(?: back)?(?: from [a-z ']+?)? (?<d>(?:on |by |for )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|leave it|leaving it|left it|left to soak|marinating)) (?<u>(?:till|until|overnight|for|over).*)$")]
     private static partial Regex Waits();
 
     private int Waiting(Stretch clause)

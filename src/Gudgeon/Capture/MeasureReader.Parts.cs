@@ -279,7 +279,7 @@ internal sealed partial class MeasureReader
     /// <summary>"head's out six hundredths corner to corner": flatness, not a part that came out.</summary>
     private MeasureRead? Out(int at, int end)
     {
-        if (Word(at) is not ("out" or "warped" or "bowed" or "hollow" or "high" or "low") || NumberWords.At(tokens, Word(at + 1) is "by" or "about" ? at + 2 : at + 1) is not { Sort: not NumSort.Ordinal } n)
+        if (Word(at) is not ("out" or "warped" or "bowed" or "hollow" or "high" or "low" or "flat") || NumberWords.At(tokens, Word(at + 1) is "by" or "about" or "within" or "to" or "at" ? at + 2 : at + 1) is not { Sort: not NumSort.Ordinal } n)
             return null;
         if (Units.At(tokens, n.To, n) is not { Unit: "hundredth" or "tenth" or "thou" or "mm" or "um" or "hundredth mm" or "tenth mm" } unit)
             return null;

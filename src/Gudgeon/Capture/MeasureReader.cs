@@ -110,6 +110,13 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
                 continue;
             }
 
+            if (values.Count == 0 && owner is null && what.Kind.Length == 0 && Word(at) is "on" or "of" or "for" && BearingNumber(at + 1) is null && new ThingReader(tokens, index, resolver).At(at + 1) is { Thing.Ids.Count: > 0 } whose && whose.To < end && whose.Thing.Sort == ThingSort.Part)
+            {
+                owner = whose.Thing;
+                at = whose.To;
+                continue;
+            }
+
             if (OnCylinder(at, end) is { } on)
             {
                 pending = on.Label;
@@ -136,6 +143,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
                 string unit = "";
                 if (Units.At(tokens, next, new Num(figure.Value, figure.Value == decimal.Truncate(figure.Value) ? NumSort.Whole : NumSort.Decimal, at, next)) is { } read)
                     (unit, next) = read;
+                if (Word(next) is "under" or "undersize" or "oversize" || (Word(next) == "over" && (next + 1 >= end || tokens[next + 1].IsBreak)))
+                    break;
                 string said = Said(at, next);
                 if (unit.Length > 0)
                     saidUnit = unit;

@@ -17,6 +17,8 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         var token = tokens[at];
         if (token.IsBreak)
             return new BreakPhrase(at, at + 1, token.IsEnd, token.Sort == TokenSort.Question);
+        if (Idiom(at))
+            return new WordPhrase(at, at + (Word(at) == "stood" ? 1 : 2), $"{Word(at)} {Word(at + 1)}", true);
         if (places.TagAt(at) is { } tag)
             return new TagPhrase(at, tag.To, tag.Tag);
         if (dues.At(at) is { } due)
@@ -43,12 +45,25 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         return Listed(at) ?? new WordPhrase(at, at + 1, token.Text, Lexicon.Fillers.Contains(token.Text));
     }
 
+    /// <summary>Two words that mean something else together than their parts do.</summary>
+    private bool Idiom(int at) => (Word(at), Word(at + 1)) switch
+    {
+        ("turns" or "turned" or "find" or "figure" or "work" or "sort" or "worked" or "sorted" or "figured" or "check" or "rule" or "ran" or "missed" or "pointed" or "sussed", "out") => Word(at + 2) is not ("of" or "the") || Word(at) is "turns" or "turned" or "ran" or "figure" or "figured",
+        ("straight" or "right" or "head", "off") => things.At(at)?.To != at + 1 && Word(at) != "head",
+        ("stood", "on" or "in" or "up" or "against" or "by" or "at" or "upright") => true,
+        ("hands", "on") => true,
+        ("good" or "first" or "bit", "go" or "off") => Word(at) == "good",
+        _ => false,
+    };
+
     private Phrase? Listed(int at)
     {
         var (faults, faultTo) = Lexicon.Faults.Longest(tokens, at);
         var (acts, actTo) = Lexicon.Acts.Longest(tokens, at);
         var (details, detailTo) = Lexicon.Details.Longest(tokens, at);
         // "white paint" and "split the case" are no faults.
+        if (faults.Count > 0 && Word(at) is "picked" && (Word(faultTo) is "the" or "my" or "a" or "some" or "it" or "them" || things.At(faultTo) is not null))
+            faults.Clear();
         if (faults.Count > 0 && (Word(faultTo) is "paint" or "tape" or "tag" or "spirit" || (Word(at) == "split" && Word(at + 1) is "the" or "it" or "at" or "from" or "into")))
             faults.Clear();
         if (Word(at) is "get" or "need" or "needs" or "want" or "wants" && NumberWords.At(tokens, at + 1) is { IsCount: true } wanted && Word(wanted.To) is "new" or "more" or "of")

@@ -5,7 +5,7 @@ namespace Gudgeon.Capture;
 /// <summary>Reads places (bag 12, third cup of the muffin tin, back in their holes finger tight) and tags (green tag three).</summary>
 internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
 {
-    private static readonly HashSet<string> Prepositions = ["in", "into", "on", "onto", "under", "behind", "to", "inside", "beside", "underneath", "by", "against", "from"];
+    private static readonly HashSet<string> Prepositions = ["in", "into", "on", "onto", "under", "behind", "to", "inside", "beside", "underneath", "by", "against", "from", "through", "along"];
     private static readonly HashSet<string> Determiners = ["the", "a", "an", "my", "its", "their", "that", "this", "our", "own", "another"];
     private static readonly HashSet<string> Colours = ["red", "green", "blue", "yellow", "white", "black", "orange", "pink", "purple", "brown", "grey", "clear", "silver"];
 
@@ -113,6 +113,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         bool determined = Determiners.Contains(Word(to));
         while (Determiners.Contains(Word(to)) || Word(to) is "all")
             to++;
+        if (prep.Length > 0 && Word(to) is "bit" or "piece" or "lump" or "sheet" or "strip" or "corner" && Word(to + 1) == "of" && Lexicon.Containers.Longest(tokens, Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2).Values.Count > 0)
+            to += Determiners.Contains(Word(to + 2)) ? 3 : 2;
 
         // third cup of the muffin tin; second row of the tray
         if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal } nth && tokens.ElementAtOrDefault(nth.To).Stem is "cup" or "row" or "hole" or "slot" or "compartment" or "pocket" or "drawer" or "shelf" or "layer" or "bay" && Word(nth.To + 1) is "of" or "in" or "down" or "up" or "on")
