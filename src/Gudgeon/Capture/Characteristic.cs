@@ -23,6 +23,32 @@ internal sealed record Characteristic(string Name, string Kind, Quantity Quantit
 
     public static readonly PhraseBook<Characteristic> Book = Build();
 
+    /// <summary>The size of a hole, for "cylinder one mikes".</summary>
+    public static Characteristic Bore { get; } = new("bore", "bore", Quantity.Length, 25, 260);
+
+    /// <summary>What a figure before it can be of: thirty thou of wobble.</summary>
+    public static readonly PhraseBook<Characteristic> Loose = BuildLoose();
+
+    private static PhraseBook<Characteristic> BuildLoose()
+    {
+        var book = new PhraseBook<Characteristic>();
+        foreach (string word in new[] { "play", "wobble", "slop", "movement", "rock", "shake", "float in it" })
+            book.Add(word, new("play", "", Quantity.Length, 0.003m, 20));
+        foreach (string word in new[] { "run out", "runout" })
+            book.Add(word, new("run-out", "", Quantity.Length, 0, 3));
+        foreach (string word in new[] { "end float", "endfloat", "end play" })
+            book.Add(word, new("end float", "crank", Quantity.Length, 0.005m, 2));
+        foreach (string word in new[] { "taper" })
+            book.Add(word, new("taper", "", Quantity.Length, 0, 1));
+        foreach (string word in new[] { "backlash" })
+            book.Add(word, new("backlash", "", Quantity.Length, 0.005m, 2));
+        foreach (string word in new[] { "out of round", "ovality", "oval" })
+            book.Add(word, new("out-of-round", "", Quantity.Length, 0, 1));
+        foreach (string word in new[] { "clearance", "oil clearance" })
+            book.Add(word, new("clearance", "", Quantity.Length, 0.003m, 1));
+        return book;
+    }
+
     private static PhraseBook<Characteristic> Build()
     {
         var book = new PhraseBook<Characteristic>();
@@ -34,7 +60,7 @@ internal sealed record Characteristic(string Name, string Kind, Quantity Quantit
 
         Add("bore|boar|bores", new("bore", "bore", Quantity.Length, 25, 260));
         Add("main journal|main|mains", new("main journal", "crank", Quantity.Length, 15, 160));
-        Add("big end journal|big end|crankpin|crank pin|rod journal|big end pin", new("big-end journal", "crank", Quantity.Length, 12, 140));
+        Add("big end journal|big end|crankpin|crank pin|rod journal|big end pin|pins|crankpins", new("big-end journal", "crank", Quantity.Length, 12, 140));
         Add("journal|journey", new("journal", "crank", Quantity.Length, 12, 160));
         Add("piston|skirt|piston skirt|pistol", new("piston diameter", "piston", Quantity.Length, 24.5m, 260));
         Add("end float|end play|crank end float|crank float|crankshaft end float|endfloat|endplay|float", new("end float", "crank", Quantity.Length, 0.005m, 2));
@@ -54,11 +80,11 @@ internal sealed record Characteristic(string Name, string Kind, Quantity Quantit
         Add("run out|runout", new("run-out", "", Quantity.Length, 0, 3));
         Add("taper", new("taper", "", Quantity.Length, 0, 1));
         Add("ovality|out of round", new("out-of-round", "", Quantity.Length, 0, 1));
-        Add("clearance|oil clearance|running clearance|bearing clearance|plastic gauge|big end clearance|main clearance|piston clearance|piston to bore", new("clearance", "", Quantity.Length, 0.003m, 1));
+        Add("clearance|plastigauge|plastigage|strip in|strip on|plastic strip|oil clearance|running clearance|bearing clearance|plastic gauge|big end clearance|main clearance|piston clearance|piston to bore", new("clearance", "", Quantity.Length, 0.003m, 1));
         Add("stem clearance|guide clearance", new("guide clearance", "", Quantity.Length, 0.003m, 1));
         Add("side clearance|side play|rod side clearance|groove clearance", new("side clearance", "", Quantity.Length, 0.01m, 2));
         Add("backlash", new("backlash", "", Quantity.Length, 0.005m, 2));
-        Add("protrusion|stand out|stick out|liner protrusion|liner height", new("protrusion", "liner", Quantity.Length, -0.5m, 2));
+        Add("protrusion|stand out|stick out|liner protrusion|liner height|stand proud|stands proud|standing proud|proud|sticks up|stick up|stands up", new("protrusion", "liner", Quantity.Length, -0.5m, 2));
         Add("squish|quench", new("squish", "piston", Quantity.Length, 0.3m, 5));
         Add("free length|spring length|free height|spring free length", new("free length", "spring", Quantity.Length, 15, 120));
         Add("fitted height|installed height|spring height", new("fitted height", "spring", Quantity.Length, 15, 100));
@@ -69,7 +95,7 @@ internal sealed record Characteristic(string Name, string Kind, Quantity Quantit
         Add("thickness|shim thickness|shell thickness|shim", new("thickness", "", Quantity.Length, 0.3m, 30));
         Add("head height|head thickness", new("head height", "head", Quantity.Length, 40, 250));
         Add("chamber|chamber volume|combustion chamber", new("chamber volume", "head", Quantity.Volume, 3, 500) { Series = true });
-        Add("weight|mass|weighs", new("mass", "", Quantity.Mass, 1, 100000) { Series = true });
+        Add("weight|mass|weighs|weighed|weigh|weighing|weighed in", new("mass", "", Quantity.Mass, 1, 100000) { Series = true });
         return book;
     }
 }

@@ -28,12 +28,14 @@ internal sealed class Draft(Thing of)
         var lots = told.Select(l => l.Lot).ToList();
         if (told.Count > 1 && told[0].Lot is { Count: { } total, Size.IsEmpty: true } && told[0].Lot.Where.Length == 0)
             lots = Split(told, total);
+        else if (told.Count > 2 && told[0].Lot is { Count: { } all, Size: { Diameter: not null, Length: null } thread } && told.Skip(1).All(l => l.Lot is { Count: not null, Size: { Diameter: null, Length: not null } }) && told.Skip(1).Sum(l => l.Lot.Count) == all)
+            lots = [.. told.Skip(1).Select(l => Named(l.Lot with { Size = l.Lot.Size.Or(thread) }, told[0].Lot))];
         int bare = lots.Skip(1).Count(l => l is { Count: null, Uncounted: false, Size.Diameter: not null, Fastener: "" or "bolt" });
         if (lots.Count > 1 && lots[0].Count == bare + 1 && bare == lots.Count - 1 && lots[0].Size.Diameter is not null && told.Skip(1).All(l => l.Share.Length == 0))
             lots = [.. lots.Select(l => l with { Count = 1, Fastener = lots[0].Fastener })];
         for (int i = 1; i < lots.Count; i++)
         {
-            if (lots[i].Size.Diameter is null && lots[i].Note.Length > 0 && lots[i].Fastener is "" or "bolt" && lots[i - 1].Size.Diameter is not null)
+            if (lots[i].Size.Diameter is null && (lots[i].Note.Length > 0 || lots[i].Size.Length is not null) && lots[i].Fastener is "" or "bolt" && lots[i - 1].Size.Diameter is not null)
                 lots[i] = lots[i] with { Size = lots[i].Size.Or(lots[i - 1].Size with { Length = null }) };
             if (lots[i] is { Count: null, Uncounted: false, Fastener: "nut" or "washer" } && lots[i - 1].Count is { } studs)
                 lots[i] = lots[i] with { Count = studs };

@@ -19,6 +19,8 @@ internal sealed class DueReader(IReadOnlyList<Token> tokens, string text, DateTi
             at++;
         if (Word(at) is "the" or "about" or "around" or "maybe" && Word(at + 1) is not "")
         {
+            if (Word(at) == "the" && Point(at) is { } dated)
+                return Said(dated, from);
             if (Point(at + 1) is { } pointed && (Word(at) != "the" || pointed.Due.Said.Length > 0))
                 return Said(pointed, from);
         }
@@ -51,6 +53,10 @@ internal sealed class DueReader(IReadOnlyList<Token> tokens, string text, DateTi
                 return End(at + 2);
             case "next" or "this":
                 return NextOrThis(at, word == "next");
+            case "a" when Word(at + 1) is "week" && Word(at + 2) is "from" or "on" && Array.IndexOf(Days, Word(at + 3)) is var from1 and >= 0:
+                return Part(NextDay(from1, 1).AddDays(7), at + 4, false);
+            case "the" when NumberWords.At(tokens, at + 1) is { Sort: NumSort.Ordinal, Value: >= 2 and <= 31 } nth && (nth.To >= tokens.Count || tokens[nth.To].IsBreak) && at > 0 && Word(at - 1) is "say" or "says" or "by" or "till" or "until" or "on" or "before" or "now" or "for":
+                return (new Due(OnDay(nth.Int), "", false), nth.To);
             case "a" when Word(at + 1) is "fortnight":
                 return (new Due(today.AddDays(14), "", true), at + 2);
             case "fortnight":
@@ -149,6 +155,18 @@ internal sealed class DueReader(IReadOnlyList<Token> tokens, string text, DateTi
         int to = Word(n.To) == "of" ? n.To + 1 : n.To;
         month = Array.IndexOf(Months, Word(to)) + 1;
         return month > 0 ? (new Due(On(n.Int, month), "", false), to + 1) : null;
+    }
+
+    private DateOnly? OnDay(int day)
+    {
+        for (int month = 0; month < 3; month++)
+        {
+            var first = new DateOnly(today.Year, today.Month, 1).AddMonths(month);
+            if (day <= DateTime.DaysInMonth(first.Year, first.Month) && first.AddDays(day - 1) > today)
+                return first.AddDays(day - 1);
+        }
+
+        return null;
     }
 
     private DateOnly? On(int day, int month)

@@ -17,6 +17,12 @@ public sealed record EarContext
     /// <summary>The part spoken of last, for "it" and for gaskets, holes and bolts that name no part.</summary>
     public string? LastThing { get; init; }
 
+    /// <summary>Whether one part alone was spoken of last, so that its kind without a number means it again.</summary>
+    public bool LastAlone { get; init; }
+
+    /// <summary>What was told as missing and has not turned up.</summary>
+    public IReadOnlyList<Missing> Short { get; init; } = [];
+
     /// <summary>The part whose joint was spoken of last, for "those are M10" and "no, twelve".</summary>
     public string? LastJoint { get; init; }
 
@@ -47,21 +53,27 @@ public sealed record EarContext
         var off = new HashSet<string>(Off);
         string? thing = LastThing;
         string? joint = LastJoint;
+        bool alone = LastAlone;
+        var lacking = Short.ToList();
         foreach (var fact in heard.Facts)
         {
             if (Listener.About(fact) is not { } about)
                 continue;
+            if (fact is Missing gone)
+                lacking.Add(gone);
+            else if (fact is Found)
+                lacking.RemoveAll(m => m.Thing.Code == about.Code);
             if (fact is Capture.Off)
                 off.UnionWith(about.Ids);
             else if (fact is On)
                 off.ExceptWith(about.Ids);
             if (about.Ids.Count > 0 && about.Sort is ThingSort.Part or ThingSort.Fasteners && fact is not (Asked or QuestionToSelf))
-                thing = about.Ids[0];
+                (thing, alone) = (about.Ids[0], about.Ids.Count == 1);
             if (fact is Capture.Off or Undone or Count or Tightened && about.Ids.Count > 0)
                 joint = about.Ids[0];
         }
 
         var last = heard.Facts.Any(f => f is not (Asked or QuestionToSelf or Planned)) ? heard.Facts : Last;
-        return this with { Off = off, LastThing = thing, LastJoint = joint, Last = last };
+        return this with { Off = off, LastThing = thing, LastAlone = alone, Short = lacking, LastJoint = joint, Last = last };
     }
 }

@@ -5,7 +5,7 @@ namespace Gudgeon.Capture;
 /// <summary>Sent away and back, said again, unknown things, what is to be done.</summary>
 internal sealed partial class Listener
 {
-    private const string Shop = "(?:(?:the |a |my |his |her |our |your )?(?:machine shop|machinists?|shop|engineers?|engineering works|engine shop|grinders?|crank grinders?|welders?|blasters?|platers?|balancers?|reconditioners?|engine reconditioners?|pump (?:shop|man|specialist)|head (?:shop|man|specialist)|injector (?:shop|man|specialist)|specialists?|turbo (?:shop|man|specialist)|works|mate|mates|friend|pal|neighbour|brother|dad|painters?|powder coaters?|heat treaters?|anodisers?|chap|bloke|man|guy))";
+    private const string Shop = "(?:(?:the |a |my |his |her |our |your )?(?:machine shop|machinists?|shop|engineers?|engineering works|engine shop|grinders?|crank grinders?|welders?|blasters?|platers?|balancers?|reconditioners?|engine reconditioners?|pump (?:shop|man|specialist)|head (?:shop|man|specialist)|injector (?:shop|man|specialist)|specialists?|turbo (?:shop|man|specialist)|works|mate|mates|friend|pal|neighbour|brother|dad|painters?(?! 's? ?tape)|powder coaters?|heat treaters?|anodisers?|chap|bloke|man|guy))";
 
     [GeneratedRegex("^(?<x>.+?) (?:is|'s|are|was|has|have)? ?(?:at|in|gone to|gone off to|went to|off to|off at|away at|away to|sent to|taken to|dropped off at|dropped at|with|sent off to|posted to|been sent to|over at|down at|up at) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?:\\w+ )?(?:sent|took|dropped|posted|delivered|handed|gave|shipped) (?<x>.+?) (?:off |over |in )?(?:to|at|in at|off at|in to|with|for) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?<x>.+?) (?:is|'s|are|has|have)? ?(?:gone|away|off|out|sent|sent off|sent away|been sent|been sent off|sent out) (?:for|to be|to get) (?<w>.+)$|^(?:sent|took) (?<x>.+?) (?:off|away|out) (?:for|to be|to get) (?<w>.+)$")]
     private static partial Regex SentTo();
@@ -13,7 +13,7 @@ internal sealed partial class Listener
     private int Away(Stretch clause, Stretch rest)
     {
         var match = SentTo().Match(clause.Line);
-        if (!match.Success)
+        if (!match.Success || Regex.IsMatch(clause.Line, "\\b(?:covered|tape|cleaned|borrowed|asked|rang|phoned|called|bought)\\b"))
             return -1;
         var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
         var sent = ThingsIn(xFrom, xTo);

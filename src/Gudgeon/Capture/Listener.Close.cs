@@ -63,7 +63,7 @@ internal sealed partial class Listener
                 thing = after.Thing;
         }
         else if (thing == seen && seenAt < start && Nameless(start, fault.From) is { } subject && clause.Take(i).All(p => p is WordPhrase) && !subject.Name.Split(' ').All(Lexicon.Fillers.Contains) && clause.Take(i).Count(p => p is WordPhrase { Filler: false }) > 0)
-            thing = topic is null ? subject : topic with { Detail = subject.Name, Others = [] };
+            thing = topic is null ? subject : topic with { Others = [] };
 
         if (clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ThingPhrase later && clause.Take(i).All(p => p is WordPhrase { Filler: true } or NumPhrase or FaultPhrase or LotPhrase) && Word(later.From - 1) is "in" or "on" or "of" && pending.Count == 0 && seenAt < start)
             thing = later.Thing;

@@ -117,6 +117,8 @@ internal sealed partial class Listener
     private int Amend(Stretch clause, Stretch rest, Match cue)
     {
         string word = cue.Groups["cue"].Value.Trim(' ', ',');
+        if (word.StartsWith("no", StringComparison.Ordinal) && Regex.IsMatch(clause.Line + " " + (clause.To + 1 < rest.To ? new Stretch(tokens, clause.To + 1, ClauseEnd(clause.To + 1, rest.To)).Line : ""), "\\b(?:better|get|buy|order|need|want)\\b"))
+            return -1;
         int from = cue.Index == 0 && cue.Length > clause.Line.Length ? clause.From : cue.Groups["rest"].Length > 0 ? clause.Tokens(cue.Groups["rest"]).From : clause.To;
         int end = clause.To;
         if (from >= clause.To)
@@ -149,6 +151,14 @@ internal sealed partial class Listener
         var all = Range(clause.From, end).Where(i => !tokens[i].IsBreak);
         if (draft is { Lots.Count: > 0 } && what is "count" or "size" && draft is not null && AmendDraft(from, stop, what))
         {
+            draft.Tokens.AddRange(all);
+            _ = Spans(all);
+            return end;
+        }
+
+        if (draft is { Lots: [.., { Lot.Size.Length: not null } sized] } && what == "figure" && NumberWords.At(tokens, from) is { } longer && longer.To >= stop)
+        {
+            draft.Lots[^1] = sized with { Lot = sized.Lot with { Size = sized.Lot.Size with { Length = longer.Value } } };
             draft.Tokens.AddRange(all);
             _ = Spans(all);
             return end;

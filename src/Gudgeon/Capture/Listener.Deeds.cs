@@ -60,6 +60,18 @@ internal sealed partial class Listener
             return i;
         }
 
+        if (pending.Count > 1 && phrase.Act is Act.Off or Act.Undo && pending.Select(p => p.Thing.Kind).Distinct().Count() > 1 && pending.All(p => p.Thing.Sort == ThingSort.Part && !p.Thing.Kind.EndsWith("-manifold", StringComparison.Ordinal)) && System.Text.RegularExpressions.Regex.IsMatch(new Stretch(tokens, clause[0].From, end).Line, "\\b(?:together|as one|in one|lump|one piece|as a unit|as an assembly|all in one)\\b"))
+        {
+            // "dynamo and fan came off together"
+            var (first, firstFrom, _) = pending[0];
+            IReadOnlyList<Thing> others = [.. pending.Skip(1).Select(p => p.Thing with { Others = [] })];
+            About(first, Range(firstFrom, end).Where(k => !tokens[k].IsBreak), t => new Off(t, others));
+            offNow.UnionWith(pending.Select(p => p.Thing.Code));
+            (topic, seen, seenAt, fasteners) = (first, first, firstFrom, false);
+            pending.Clear();
+            return clause.Count;
+        }
+
         if (pending.Count > 0)
         {
             foreach (var (thing, from, to) in pending)
@@ -167,6 +179,11 @@ internal sealed partial class Listener
             lastDeed = (act, all[0]);
         switch (act)
         {
+            case Act.Part when thing is { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 } && Wires(thing) is { } wires:
+                thing = wires;
+                offNow.Add(thing.Code);
+                About(thing, all, t => new Parted(t));
+                break;
             case Act.Off or Act.Undo when thing.Sort == ThingSort.Line:
             case Act.Part:
                 offNow.Add(thing.Code);
@@ -227,6 +244,13 @@ internal sealed partial class Listener
         }
 
         topic = thing;
+    }
+
+    /// <summary>Who unplugs an injector parts its wire.</summary>
+    private Thing? Wires(Thing thing)
+    {
+        var wires = thing.Ids.SelectMany(index.Engine.LinesOf).Distinct().Select(l => index.Engine.Lines[l]).Where(l => l.Circuit == Gudgeon.Engine.Circuit.Electrical && !l.IsPassage).ToList();
+        return wires.Count == 0 || thing.Kind is "loom" or "block" or "starter" ? null : new Thing(ThingSort.Line, wires[0].Kind, [.. wires.Select(w => w.Id)], wires.Count == 1 ? wires[0].Name : $"plugs of the {thing.Name}");
     }
 
     /// <summary>A rod goes on with its cap: the cap is what is bolted.</summary>

@@ -77,11 +77,26 @@ internal sealed partial class Listener
     private int Framed(Stretch clause)
     {
         var frame = Sort(clause.From, Cut(clause.From, clause.To));
+        if (Stages(frame) is var tight and >= 0)
+            return tight;
         if (frame.All.Any(p => p is MeasurePhrase or DuePhrase or TagPhrase or AmountPhrase) || frame.Beside.Any(b => b.Prep is "with" or "without"))
             return -1;
         if (pending.Count > 0 && facts.Count + doubts.Count == 0)
             return -1;
         return Held(frame) is var bolts and >= 0 ? bolts : Wrong(frame);
+    }
+
+    /// <summary>"ninety degrees on all the rod bolts": the figure first, then what it was put on.</summary>
+    private int Stages(Frame frame)
+    {
+        var figures = frame.All.OfType<AmountPhrase>().ToList();
+        if (figures.Count == 0 || figures.Any(a => a.Amount.Unit is not ("N m" or "lbf ft" or "lbf in" or "deg")) || frame.Core.Count + frame.Bolts.Count > 0 || frame.Beside is not [{ Prep: "on" or "to", Thing: var held }] || held.From < figures[^1].To || frame.Faults.Any())
+            return -1;
+        Flush();
+        var joint = CapOf(held.Thing.Sort == ThingSort.Fasteners ? held.Thing with { Sort = ThingSort.Part } : held.Thing);
+        About(things.Joint(joint, "bolt"), Range(frame.From, frame.To), t => new Tightened(t, [], [.. figures.Select(a => $"{ThreadSize.Plain(a.Amount.Value)} {a.Amount.Unit}")]));
+        Speak(joint, frame.From);
+        return frame.To;
     }
 
     /// <summary>The end of the first thought of a clause: "and" before a new subject with something said of it.</summary>

@@ -40,6 +40,8 @@ internal sealed partial class Listener
     private int Unreal(Stretch clause)
     {
         string line = clause.Line;
+        if (Regex.IsMatch(line, "\\b(?:remember|note to self|reminder|remind me|dont forget|make sure|mental note)\\b.*\\b(?:buy|order|get (?:a |some |the |new |more )|pick up)"))
+            return -1;
         if (Reminds().IsMatch(line) || (Means().Match(line) is { Success: true } forgot && Regex.IsMatch(line, "\\b(?:forgot|forgotten|was going to|were going to|meant to|got round to|get round to|ran out of time|no time)\\b") && forgot.Groups["r"].Length > 0))
             return Intend(clause);
         if (Regrets().IsMatch(line))
@@ -60,6 +62,8 @@ internal sealed partial class Listener
         if (Means().Match(line) is { Success: true } means && (In(clause.From, clause.To).Any(p => p is ThingPhrase or ActPhrase or LotPhrase) || topic is not null) && !Regex.IsMatch(means.Groups["r"].Value, "^ (?:be |have been )?(?:fine|ok|alright|all right)\\b"))
             return Intend(clause);
         if (Obliges().Match(line) is { Success: true } must && !Regex.IsMatch(line[..must.Index], "\\b(?:had|until|till|before|unless|once|when|if)\\b") && Obliged(clause, must))
+            return Intend(clause);
+        if (Regex.IsMatch(line, "^(?:just |now |then |only |i 'm |we 're |so )*(?!bearing|casing|mounting|ring|spring|timing|housing|casting|bushing|wiring|fixing|thing|nothing|everything|something|missing|leaking|weeping|king)[a-z]{2,}ing (?:the|my|it|that|them|on|off|out|a) ") && Ahead().IsMatch(line))
             return Intend(clause);
         return Ahead().IsMatch(line) && !Past().IsMatch(line) && In(clause.From, clause.To).Any(p => p is ActPhrase { Act: not (Act.Buy or Act.Find or Act.Miss) }) && ThingIn(clause.From, clause.To) is not null && !Regex.IsMatch(line, "next to|next (?:one|bolt|stud|nut)") ? Intend(clause) : -1;
     }

@@ -88,6 +88,12 @@ internal sealed partial class Listener
         var read = phrase.Read;
         if (read.Thing is null && read.Readings is [{ What: "loosening torque" } torque] && (draft?.Of ?? topic) is { } held)
             read = read with { Readings = [torque with { Thing = held.Sort == ThingSort.Fasteners ? held with { Sort = ThingSort.Part } : held }] };
+        if (read.Thing is null && read.Readings[0] is { Thing: null, What: "play" or "run-out" or "backlash" or "taper" } && (pending.Count > 0 ? pending[^1].Thing : topic) is { } wobbly)
+        {
+            read = read with { Readings = [.. read.Readings.Select(r => r with { Thing = wobbly with { Others = [] } })] };
+            pending.Clear();
+        }
+
         var all = Range(read.From, read.To).Where(i => !tokens[i].IsBreak);
         if (read.Readings.Count == 1)
             About(read.Readings[0].Thing ?? new Thing(ThingSort.Part, "", [], ""), all, t => read.Readings[0] with { Thing = read.Readings[0].Thing is null ? null : t });
@@ -270,6 +276,12 @@ internal sealed partial class Listener
             return;
         }
 
+        if (phrase.Share == "others" && phrase.Lot is { Count: null, Size.IsEmpty: true, Fastener: "" } && draft is null && FaultNext(clause, i) is not null && Rest(clause[0].From, end) is { } others)
+        {
+            (seen, seenAt, seenCount, fasteners) = (others, phrase.From, null, false);
+            return;
+        }
+
         // "two are cracked", "third one snapped": told as a fault, not as a lot.
         if (FaultNext(clause, i) is not null && (draft is not null || topic is not null || pending.Count > 0))
         {
@@ -296,6 +308,9 @@ internal sealed partial class Listener
         }
 
         if (phrase.Lot is { Count: null, Uncounted: false, Size.IsEmpty: true, Fastener.Length: > 0 } && phrase.Share.Length == 0 && !tokens[phrase.To - 1].Plural && (phrase.From == 0 || tokens[phrase.From - 1].IsBreak || Word(phrase.From) is "one" or "big" || i == 0 || Word(phrase.From - 1) is "and") && (phrase.To >= tokens.Count || tokens[phrase.To].IsBreak || Word(phrase.To) is "and" or "in" or "on"))
+            phrase = phrase with { Lot = phrase.Lot with { Count = 1 } };
+
+        if (phrase.Lot is { Count: null, Uncounted: false, Size.Diameter: not null, Fastener.Length: > 0 } && phrase.Share.Length == 0 && Range(phrase.From, phrase.To).All(k => !tokens[k].Plural && Word(k) is not ("s" or "'s")))
             phrase = phrase with { Lot = phrase.Lot with { Count = 1 } };
 
         // "seventeen bolts, seven sixteenths fourteen": the size of what was just counted.

@@ -71,7 +71,10 @@ internal sealed partial class Listener
 
         if (num.IsCount && draft is { Fitting: true, Stages.Count: > 0 } && Word(num.From - 1) is "plus" or "then" or "and" && num.Value is >= 15 and <= 360)
         {
-            draft.Stages.Add($"{num.Int} deg");
+            // "twenty five newton metres then fifty": fifty is no angle that anybody turns through.
+            bool angle = num.Int is 30 or 45 or 60 or 75 or 90 or 105 or 120 or 135 or 150 or 180 or 270;
+            string unit = draft.Stages[^1].EndsWith(" N m", StringComparison.Ordinal) ? "N m" : draft.Stages[^1].EndsWith(" lbf ft", StringComparison.Ordinal) ? "lbf ft" : "deg";
+            draft.Stages.Add($"{num.Int} {(angle ? "deg" : unit)}");
             draft.Tokens.AddRange(Range(num.From, num.To));
             return;
         }
@@ -313,6 +316,12 @@ internal sealed partial class Listener
         // "lower's fine" after the upper one: its partner.
         if (word.Word is "upper" or "lower" or "left" or "right" or "front" or "rear" or "inner" or "outer" or "inlet" or "exhaust" && FaultNext(clause, i) is not null && topic is { Kind.Length: > 0, Sort: ThingSort.Part } first && Partner(first, word.Word) is { } partner)
             (seen, seenAt, seenCount, fasteners) = (partner, word.From, null, false);
+        if (word.Word is "loosely" or "loose" && draft is { Fitting: true })
+        {
+            draft.Stages.Add("hand tight");
+            draft.Tokens.Add(word.From);
+        }
+
         if (word.Word is "oiled" or "lubed" or "greased" or "threadlocked" or "lightly" && draft is { Fitting: true })
         {
             draft.Stages.Add(word.Word);

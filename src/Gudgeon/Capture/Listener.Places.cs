@@ -164,6 +164,14 @@ internal sealed partial class Listener
         seen = owner is null
             ? new Thing(ThingSort.Unknown, "", [], which + phrase.Detail)
             : owner with { Sort = owner.Sort == ThingSort.Fasteners ? ThingSort.Part : owner.Sort, Detail = which + phrase.Detail, Others = [] };
+        if (seen is { Kind: "head", Detail: "gasket", Ids.Count: > 0 } blown && index.Parts("head-gasket") is { Count: > 0 } gaskets)
+        {
+            // The head gasket is a part in its own right.
+            var own = gaskets.Where(g => blown.Ids.Any(h => h[(h.IndexOf('.', StringComparison.Ordinal) + 1)..] == g.Id[(g.Id.IndexOf('.', StringComparison.Ordinal) + 1)..])).ToList();
+            if (own.Count > 0)
+                seen = new Thing(ThingSort.Part, "head-gasket", [.. own.Select(g => g.Id)], own[0].Name);
+        }
+
         (seenAt, seenCount, fasteners) = (from, null, false);
     }
 }

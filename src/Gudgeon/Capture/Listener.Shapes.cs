@@ -24,6 +24,9 @@ internal sealed partial class Listener
             () => GoBack(clause),
             () => Lent(clause, rest),
             () => Waiting(clause),
+            () => WantSome(clause),
+            () => TurnedUp(clause),
+            () => Cover(clause),
             () => Stop(clause),
             () => TagOn(clause),
             () => Staying(clause, rest),
@@ -36,19 +39,29 @@ internal sealed partial class Listener
             () => Framed(clause));
     }
 
-    [GeneratedRegex("^(?:and |so |ok |okay |right )*(?:the )?(?:(?<b>battery ?(?:'s |is |was )?(?:off|disconnected|out|unhooked))|(?<e>(?:engine|motor) ?(?:'s|is|'s come|came|has come|'s finally|is finally) out(?: of the (?:car|van|bike|boat|truck))?)|(?<s>(?:engine|motor|block) ?(?:'s|is) (?:now |up )?on the (?:engine )?stand)|(?<l>(?:crank|flywheel) ?(?:'s|is) locked|locked the (?:crank|flywheel))|(?<p>(?:fuel pressure|pressure) ?(?:'s|is)? ?(?:let down|released|off)))\\b(?: now| at last| already)?")]
+    [GeneratedRegex("^(?:and |so |ok |okay |right |first |then )*(?:the )?(?:(?<b>battery ?(?:'s |is |was )?(?:off|disconnected|out|unhooked))|(?<e>(?:engine|motor) ?(?:'s|is|'s come|came|has come|'s finally|is finally) out(?: of the (?:car|van|bike|boat|truck))?)|(?<s>(?:engine|motor|block) ?(?:'s|is) (?:now |up )?on the (?:engine )?stand)|(?<l>(?:crank|flywheel) ?(?:'s|is) locked|locked the (?:crank|flywheel))|(?<b2>(?:i |we |'ve |just |first )*(?:disconnected|took off|unhooked|isolated|pulled|whipped off|undid|have disconnected) (?:the |my )?battery(?! lead| cable| strap| tray| clamp| earth)(?: off| first)?)|(?<p>(?:(?:fuel pressure|pressure) ?(?:'s|is|was)? ?(?:let down|released|off|bled off|bled|relieved|dumped))|(?:i |we |'ve |just )*(?:let|released|relieved|bled|dropped|dumped|bled off) (?:the |off the )?fuel (?:rail )?pressure(?: down| off)?)|(?<cm>(?:i |we |stuffed |put |a |some |clean |stuck |'ve |old )*(?:rags?|cloths?|towels?)(?: stuffed| packed)? (?:in|into|over|round|across) the (?:crank ?)?(?:case mouths?|crankcase mouths?|crank ?case)))\\b(?: now| at last| already)?")]
     private static partial Regex Operations();
 
     /// <summary>Something done to the whole engine: battery off, engine out.</summary>
     private int Operation(Stretch clause)
     {
+        if (facts.LastOrDefault() is Did { Operation: "op:engine-out" } && OnStand().Match(clause.Line) is { Success: true } stand)
+        {
+            var (standFrom, standTo) = clause.Tokens(stand.Groups[0]);
+            Add(new Did("op:on-stand", index.Engine.Operations.TryGetValue("op:on-stand", out var set) ? set.Name : "engine on the stand"), Range(standFrom, standTo));
+            return standTo;
+        }
+
         if (Operations().Match(clause.Line) is not { Success: true } match)
             return -1;
         var (from, to) = clause.Tokens(match.Groups[0]);
-        string id = match.Groups["b"].Success ? "op:battery-off" : match.Groups["e"].Success ? "op:engine-out" : match.Groups["s"].Success ? "op:on-stand" : match.Groups["l"].Success ? "op:lock-crank" : "op:fuel-safe";
+        string id = match.Groups["cm"].Success ? "op:cover-case-mouth" : match.Groups["b"].Success || match.Groups["b2"].Success ? "op:battery-off" : match.Groups["e"].Success ? "op:engine-out" : match.Groups["s"].Success ? "op:on-stand" : match.Groups["l"].Success ? "op:lock-crank" : "op:fuel-safe";
         Add(new Did(id, index.Engine.Operations.TryGetValue(id, out var known) ? known.Name : id[3..].Replace('-', ' ')), Range(from, to));
         return to;
     }
+
+    [GeneratedRegex("^(?:and |now |it 's |is |also )*(?:up |sat |sitting |bolted |mounted )?(?:on|to) (?:the|its|my) (?:engine )?stand\\b")]
+    private static partial Regex OnStand();
 
     [GeneratedRegex("^(?:all )?(?:except|bar|apart from|but not|not)(?: for)? (?:number |cylinder )?(?<n>.+)$")]
     private static partial Regex Excepts();
@@ -193,7 +206,7 @@ internal sealed partial class Listener
         return stop > a ? new Thing(ThingSort.Unknown, "", [], string.Join(" ", Enumerable.Range(a, stop - a).Select(i => tokens[i].Text)).Replace(" '", "'", StringComparison.Ordinal)) : null;
     }
 
-    [GeneratedRegex("^(?:and |so |right ,? ?|ok ,? ?|okay ,? ?|hang on ,? ?|wait ,? ?|hmm ,? ?)*(?<q>where'?s?|which|what|when|how|who|whose|why|did i|did we|have i|have we|has the|has it|was the|was it|is the|is there|is it|are the|are there|does|do i|do we|should i|should we|can i|can we|cant remember|cannot remember|dont remember|i cant remember|i dont remember|i forget|forgotten|i have forgotten|no idea where|i wonder|wonder|wondering|not sure|i am not sure|i 'm not sure|need to find out|must find out|find out|check whether|check if|need to check|must check|ask|must ask|need to ask|is|whats|wheres|how many|remind me|tell me|dont know|i dont know|anyone know|could i|would it|will it)\\b")]
+    [GeneratedRegex("^(?:and |so |right ,? ?|ok ,? ?|okay ,? ?|hang on ,? ?|wait ,? ?|hmm ,? ?)*(?<q>where'?s?|which|what|when|how|who|whose|why|did i|did we|have i|have we|has the|has it|was the|was it|is the|is there|is it|are the|are there|does|do i|do we|should i|should we|can i|can we|cant remember|cannot remember|dont remember|i cant remember|i dont remember|i forget|forgotten|i have forgotten|no idea where|i wonder|wonder|wondering|not sure|i am not sure|i 'm not sure|need to find out|must find out|find out|check whether|check if|need to check|must check|ask|must ask|need to ask|is it normal|is that normal|is it ok|is this normal|is|whats|wheres|how many|remind me|tell me|dont know|i dont know|anyone know|could i|would it|will it)\\b")]
     private static partial Regex Asks();
 
     private int? Question(int from, int to, bool marked)
@@ -249,7 +262,7 @@ internal sealed partial class Listener
 
     private static string Sort(string said, string cue)
     {
-        if (cue is "should i" or "should we" or "i wonder" or "wonder" or "wondering" or "check whether" or "check if" or "need to check" or "must check" or "ask" or "must ask" or "need to ask" or "not sure" or "i 'm not sure" or "i am not sure" or "find out" or "need to find out" or "must find out" or "do i" or "do we" or "can i" or "can we" or "could i" or "would it" or "will it" or "why" or "who" or "whose" or "dont know" or "i dont know" or "anyone know")
+        if (Regex.IsMatch(cue, "normal|is it ok") || cue is "should i" or "should we" or "i wonder" or "wonder" or "wondering" or "check whether" or "check if" or "need to check" or "must check" or "ask" or "must ask" or "need to ask" or "not sure" or "i 'm not sure" or "i am not sure" or "find out" or "need to find out" or "must find out" or "do i" or "do we" or "can i" or "can we" or "could i" or "would it" or "will it" or "why" or "who" or "whose" or "dont know" or "i dont know" or "anyone know")
         {
             return Regex.IsMatch(said, "(?:what|which) (?:comes|came|goes|has to|must)|take off|come off|have to (?:take|remove|undo)|dont know where|not sure where") ? (said.Contains("where", StringComparison.Ordinal) ? "where" : "before") : "";
         }
@@ -289,7 +302,7 @@ internal sealed partial class Listener
         return clause.To;
     }
 
-    [GeneratedRegex("^(?<x>.*?)(?:has|have|needs|need|must|got) (?:to )?(?:go|be|get) back\\b(?<when>.*)$|^(?:must |need to |have to |got to |gotta )?(?:return|take|give|hand) (?<x>.+?) back\\b(?<when>.*)$|^(?<x>.+?) (?:(?:is|'s) )?(?:only )?(?:borrowed|on loan|hired|mine|ours|due back|on hire)\\b(?<when>.*)$|^(?:borrowed|hired) (?<x>.+?) (?<when>(?:till|until|due back|for).*)$|^(?:must |need to |have to )?return (?<x>.+?) (?<when>by .*|on .*|before .*)$")]
+    [GeneratedRegex("^(?<x>.*?)(?:has|have|needs|need|must|got) (?:to )?(?:go|be|get) back\\b(?<when>.*)$|^(?:must |need to |have to |got to |gotta )?(?:return|take|give|hand) (?<x>.+?) back\\b(?<when>.*)$|^(?<x>.+?) (?:(?:is|'s) )?(?:only )?(?:borrowed|on loan|hired|mine|ours|due back|on hire)\\b(?<when>.*)$|^(?:borrowed|hired) (?<x>.+?) (?<when>(?:till|until|due back|for).*)$|^(?:must |need to |have to )?return (?<x>.+?) (?<when>by .*|on .*|before .*)$|^(?<x>.+?) (?:has|have|needs?|must|got|wants?) (?:to )?(?:be )?(?:returned|returning|taken back|given back|handed back)\\b(?<when>.*)$")]
     private static partial Regex GoesBackBy();
 
     private int GoBack(Stretch clause)
@@ -325,7 +338,7 @@ internal sealed partial class Listener
             return -1;
         lastOutside = thing with { Sort = ThingSort.Outside };
         int next = clause.To + 1;
-        if (next < rest.To && tokens[clause.To].IsBreak && ClauseEnd(next, rest.To) is var end && DueIn(next, end) is { } due && new Stretch(tokens, next, end).Line.Contains("back", StringComparison.Ordinal))
+        if (next < rest.To && tokens[clause.To].IsBreak && ClauseEnd(next, rest.To) is var end && DueIn(next, end) is { } due && Regex.IsMatch(new Stretch(tokens, next, end).Line, "\\b(?:back|return\\w*|till|until)\\b"))
         {
             Add(new GoesBack(lastOutside, due), Range(clause.From, end).Where(i => !tokens[i].IsBreak));
             return end;
@@ -349,7 +362,7 @@ internal sealed partial class Listener
         return null;
     }
 
-    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|(?:cant|cannot|wont|couldnt) (?:go on|carry on|do (?:any ?|anything |much )?(?:more|anything|else|further|much)|get (?:any )?(?:further|on)|finish|continue|start|proceed|progress) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|due|due in|turns? up|delivered|expected)(?: back)?(?: from [a-z ']+?)? (?<d>(?:on |by |for )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|leave it|leaving it|left it|left to soak|marinating)) (?<u>(?:till|until|overnight|for|over).*)$")]
+    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|(?:cant|cannot|wont|couldnt) (?:go on|carry on|do (?:any ?|anything |much )?(?:more|anything|else|further|much)|get (?:any )?(?:further|on)|finish|continue|start|proceed|progress) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|due|due in|turns? up|delivered|expected)(?: back)?(?: from [a-z ']+?)? (?<d>(?:on |by |for )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*)$|^(?:.+?) (?:is|are|'s|'re) (?:sending|posting|shipping|bringing|dropping off|delivering) (?:me |over |round )?(?<x>(?!for|to).+)$|^(?:and )?(?:i |we |'ve |have |already )*(?:ordered|sent off for|sent for|bought|paid for) (?<x>.+)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|leave it|leaving it|left it|left to soak|marinating)) (?<u>(?:till|until|overnight|for|over).*)$")]
     private static partial Regex Waits();
 
     private int Waiting(Stretch clause)
@@ -363,6 +376,8 @@ internal sealed partial class Listener
             (due, end) = (after.Due, after.To);
         else if (due is null && end < tokens.Count && tokens[end].Sort == TokenSort.Comma && NextDue(end + 1) is { } late)
             (due, end) = late;
+        if (due is null && Regex.IsMatch(clause.Line, "\\b(?:ordered|bought|sent off for|sent for|paid for|sending|posting|shipping|bringing|delivering)\\b"))
+            return -1;
         if (match.Groups["soak"].Success)
         {
             if (due is null && !match.Groups["u"].Value.StartsWith("overnight", StringComparison.Ordinal))
@@ -386,7 +401,7 @@ internal sealed partial class Listener
     /// <summary>"should be here Thursday", "Tuesday hopefully": when, told after a pause.</summary>
     private (Due Due, int To)? NextDue(int at)
     {
-        while (Word(at) is "should" or "be" or "here" or "due" or "coming" or "hopefully" or "they" or "said" or "say" or "it" or "'s" or "probably" or "maybe" or "is" or "on" or "arrives" or "arriving")
+        while (Word(at) is "should" or "be" or "here" or "due" or "coming" or "hopefully" or "they" or "said" or "say" or "it" or "'s" or "probably" or "maybe" or "is" or "on" or "arrives" or "arriving" or "supposed" or "to" or "land" or "meant" or "says" or "tracking" or "now" or "reckons" or "come" or "comes" or "turn" or "up" or "in" or "arrive" or "get" or "they're" or "'re" or "he" or "she" or "expected" or "delivery" or "eta" or "the")
         {
             if (dues.At(at) is { } early)
                 return (early.Due, early.To);

@@ -147,7 +147,7 @@ internal sealed partial class Listener
             if (one is ThingPhrase { Thing: { Ids: [var id], Others.Count: 0 } } && index.Engine.Parts.TryGetValue(id, out var part))
             {
                 resolver.Cylinder = part.Cylinder ?? resolver.Cylinder;
-                resolver.Near = id;
+                (resolver.Near, resolver.Same) = (id, id);
             }
 
             list.Add(one);

@@ -26,7 +26,7 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
                 vague = true;
             else if (n.IsCount)
                 count = n.Int;
-            else if (n.Sort == NumSort.Ordinal && (Word(n.To) is "one" || Lexicon.Fasteners.Longest(tokens, n.To).Values.Count > 0))
+            else if (n.Sort == NumSort.Ordinal && (Word(n.To) is "one" || (Word(n.To) is "'s" or "is" or "was" && Lexicon.Faults.Longest(tokens, n.To + 1).Values.Count > 0) || Lexicon.Fasteners.Longest(tokens, n.To).Values.Count > 0))
             {
                 where = $"{tokens[at].Text} one";
                 count = 1;
@@ -34,7 +34,9 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
             else
                 return null;
             at = n.To;
-            if (Word(at) == "of")
+            if (Word(at) == "of" && Word(at + 1) is "the" or "those" or "these" or "my" && Lexicon.Fasteners.Longest(tokens, at + 2).Values.Count > 0)
+                at += 2;
+            else if (Word(at) == "of")
                 at++;
         }
         else if (Word(at) == "another")
@@ -84,6 +86,18 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
             {
                 size = new ThreadSize { Inch = true, Diameter = bare.Value };
                 end = at = bare.To;
+                more = true;
+            }
+            else if (counted && size.Length is null && NumberWords.At(tokens, at) is { Sort: NumSort.Whole, Value: >= 8 and <= 300 } length && Word(length.To) == "long" && !inchBook)
+            {
+                size = size with { Length = length.Value };
+                end = at = length.To + 1;
+                more = true;
+            }
+            else if (counted && fastener.Length == 0 && size.IsEmpty && Word(at) == "at" && !inchBook && NumberWords.At(tokens, at + 1) is { Sort: NumSort.Whole, Value: >= 8 and <= 300 } bareLength && Units.At(tokens, bareLength.To) is null && (bareLength.To >= tokens.Count || tokens[bareLength.To].IsBreak || Word(bareLength.To) is "and" or "long"))
+            {
+                size = size with { Length = bareLength.Value };
+                end = at = bareLength.To;
                 more = true;
             }
             else if (fastener.Length == 0 && Lexicon.Fasteners.Longest(tokens, at) is { Values.Count: > 0 } found && !(ones && tokens[found.To - 1].Text == "clips"))

@@ -10,7 +10,7 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         ["top", "middle", "bottom", "upper", "lower", "across", "along", "thrust", "front", "rear", "cold", "hot", "wet", "dry", "inlet", "exhaust", "max", "min", "maximum", "minimum", "in", "out", "left", "right", "before", "after", "vertical", "horizontal", "first", "second", "third", "both", "each", "idle", "standard"];
 
     private static readonly HashSet<string> Links =
-        ["is", "'s", "are", "was", "were", "about", "at", "of", "the", "reads", "reading", "came", "comes", "measured", "measures", "from", "to", "a", "and", "then", "now", "on", "in", "good", "only", "still", "it", "for", "all", "way", "axis", "end", "round", "just", "nearly", "over", "under", "a", "got", "gave", "cranking", "with", "ways", "has", "have", "i", "make", "makes", "get", "gets", "before", "strip", "stripping", "checked", "dismantling", "plastic", "gauge", "feeler", "by", "now", "cylinder", "clocked", "new", "mike", "mikes", "miked", "measure"];
+        ["is", "'s", "are", "was", "were", "about", "at", "of", "the", "reads", "reading", "came", "comes", "measured", "measures", "from", "to", "a", "and", "then", "now", "on", "in", "good", "only", "still", "it", "for", "all", "way", "axis", "end", "round", "just", "nearly", "over", "under", "a", "got", "gave", "cranking", "with", "ways", "has", "have", "i", "make", "makes", "get", "gets", "before", "strip", "stripping", "checked", "dismantling", "plastic", "gauge", "feeler", "by", "now", "cylinder", "clocked", "new", "mike", "mikes", "miked", "measure", "clock", "dial", "dti", "micrometer", "calipers", "vernier", "plastigauge", "plastigage", "strip", "squashed", "squished", "maybe", "say", "roughly", "read", "showing", "shows", "weigh", "weighed", "stand", "proud", "going"];
 
     private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
 
@@ -27,8 +27,29 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             return warm;
         if (Loosening(at, end) is { } loosening)
             return loosening;
+        if (Reversed(at, end) is { } reversed)
+            return reversed;
+        if (Word(at) is "cylinder" or "cyl" && NumberWords.At(tokens, at + 1) is { IsCount: true } cylinder && Word(cylinder.To) is "mikes" or "measures" or "measured" or "miked" or "reads")
+            return Read(at, at + 1, end, Characteristic.Bore);
         var (found, to) = Characteristic.Book.Longest(tokens, at);
         return found.Count == 0 ? null : Read(at, to, end, found[0]);
+    }
+
+    /// <summary>"thirty thou of wobble", "six thou end float": the figure before what it measures.</summary>
+    private MeasureRead? Reversed(int at, int end)
+    {
+        if (NumberWords.At(tokens, at) is not { Sort: NumSort.Whole or NumSort.Decimal or NumSort.Fraction } n || Units.At(tokens, n.To, n) is not { Unit: "thou" or "mm" or "hundredth" or "tenth" or "um" or "in" or "tenth mm" or "hundredth mm" } unit)
+            return null;
+        int noun = Word(unit.To) is "of" or "'s" ? unit.To + 1 : unit.To;
+        while (Word(noun) is "side" or "the" or "up" or "radial" or "axial" && Characteristic.Loose.Longest(tokens, noun).Values.Count == 0)
+            noun++;
+        if (Characteristic.Loose.Longest(tokens, noun) is not { Values: [var what, ..] } read || read.To > end || NumberWords.At(tokens, read.To) is not null)
+            return null;
+        bool rough = Word(at - 1) is "about" or "around" or "roughly" or "nearly" or "maybe" or "say";
+        var ways = UnitSettler.Settle(n.Value, unit.Unit, Said(at, unit.To), what, context, Inches());
+        var thing = what.Kind.Length > 0 ? ThingOf(what, [], at) : null;
+        var measured = new Measured(what.Name, thing, [ways[0] with { Rough = rough }], "", Said(at, read.To));
+        return new MeasureRead(at, read.To, [.. ways.Select(w => measured with { Values = [w with { Rough = rough }] })], thing, null);
     }
 
     private Characteristic? previous;
@@ -42,6 +63,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             return null;
         if (what.Name == "valve clearance" && Word(at) is "exhaust" or "exhausts" or "inlet" or "inlets" && FollowedByNumber(at + 1, end))
             return Read(at, at + 1, end, what with { Kind = Word(at).StartsWith('e') ? "valve-ex" : "valve-in" }, true);
+        if (what.Name == "clearance" && BearingNumber(at) is { } bearing && FollowedByNumber(bearing.To, end))
+            return Read(at, at, end, what, true);
         if (what.Name.EndsWith("ring gap", StringComparison.Ordinal) && Word(at) is "second" or "top" or "oil" && FollowedByNumber(at + 1, end))
             return Read(at, at + 1, end, what with { Name = $"{Word(at)} ring gap", Kind = Word(at) == "oil" ? "ring-oil" : "ring-comp" }, true);
         return null;
@@ -201,6 +224,29 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         if (values.Count == 0 || !Plausible(values, what) || (what is { Quantity: Quantity.Length, Least: >= 10 } && values.All(v => v.UnitTaken && v.Value <= 28 && v.Value == decimal.Truncate(v.Value) && v.Said.Split(' ').Length == 1)))
             return null;
         Share(values, ambiguous, what);
+        if (what.Quantity == Quantity.Length && saidUnit is "thou" or "hundredth" or "um" && values.Count > 1)
+        {
+            // The unit said at the end of a row holds for all of it.
+            for (int i = 0; i < values.Count; i++)
+            {
+                if (values[i] is { UnitTaken: true } or { Unit: "" } && decimal.TryParse(Raw(values[i]), System.Globalization.CultureInfo.InvariantCulture, out decimal raw) && raw >= 1)
+                {
+                    ambiguous[i] = UnitSettler.Settle(raw, saidUnit, values[i].Said, what, context, Inches());
+                    values[i] = ambiguous[i][0] with { At = values[i].At };
+                }
+            }
+        }
+
+        // "bore one three thou taper": what was told of the bore is its taper.
+        if (Characteristic.Book.Longest(tokens, last) is { Values: [{ Name: "taper" or "out-of-round" or "run-out" } finer, ..] } ending && values.All(v => v.Said.Length > 0) && NumberWords.At(tokens, ending.To) is null)
+        {
+            previous = finer with { Kind = what.Kind };
+            (previousTo, previousUnit) = (ending.To, saidUnit);
+            var of1 = ThingOf(what, numbers, from);
+            var fine = new Measured(finer.Name, of1, values, string.Join(" ", where), Said(from, ending.To));
+            return new MeasureRead(from, ending.To, Ways(fine, ambiguous), of1, numbers.Count == 1 ? numbers[0] : null);
+        }
+
         last = Tail(last, end, where);
         (previous, previousTo, previousUnit) = (what, last, saidUnit);
         if (of.Length > 0 && what.Kind is "" or "crank")
@@ -211,6 +257,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         var measured = new Measured(what.Name, thing, values, string.Join(" ", where), Said(from, last));
         return new MeasureRead(from, last, Ways(measured, ambiguous), thing, what.Kind is "cylinder" or "bore" or "piston" or "ring-comp" && numbers.Count == 1 ? numbers[0] : null);
     }
+
+    private static string Raw(Amount amount) => (amount is { UnitTaken: true, Unit: "in" } && amount.Value < 1 ? amount.Value * 1000 : amount.Value).ToString(System.Globalization.CultureInfo.InvariantCulture);
 
     private static string Join(string left, string right) => left.Length == 0 ? right : right.Length == 0 ? left : $"{left} {right}";
 

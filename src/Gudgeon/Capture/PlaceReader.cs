@@ -43,9 +43,11 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
     private (Place Place, int To)? OwnHoles(int at)
     {
         int to = at;
+        if (Word(to) == "captive")
+            return Finish(to + 1);
         if (Word(to) is "left" or "put" or "screwed" or "run" or "wound" or "threaded" or "popped" or "stuck" or "all" && Word(to + 1) is "back" or "in" or "into")
             to++;
-        bool back = Word(to) is "back" or "still";
+        bool back = Word(to) is "back" or "still" or "stay" or "stays" or "stayed" or "staying";
         if (back)
             to++;
         if (Word(to) is not ("in" or "into" or "where"))
@@ -134,10 +136,44 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         bool alone = at == 0 || tokens[at - 1].IsBreak;
         if (alone && prep.Length == 0 && Named(to, true) is { } lone && (lone.To >= tokens.Count || tokens[lone.To].IsBreak) && lone.Label.Contains(' ', StringComparison.Ordinal))
             return Placed(lone, prep);
+        if (prep.Length > 0 && prep is not ("from" or "to") && determined && Named(to, true) is null && (Described(to) ?? (Lies(at) ? Somewhere(to) : null)) is { } described)
+            return Placed(described, prep);
         return Named(to, prep.Length > 0) is { } named && (prep != "to" || determined || HasId(named.Label)) && !(prep is "from")
             ? Placed(named, prep)
             : null;
     }
+
+    /// <summary>"the golden syrup tin": a thing to put things in, with words of its own before it.</summary>
+    private (string Label, int To)? Described(int at)
+    {
+        for (int k = at + 1; k <= at + 3 && k < tokens.Count && Free(k - 1); k++)
+        {
+            if (Named(k, true) is { } named && Lexicon.Containers.Longest(tokens, k).Values.Count > 0)
+                return ($"{string.Join(" ", Enumerable.Range(at, k - at).Select(i => tokens[i].Text))} {named.Label}", named.To);
+        }
+
+        return null;
+    }
+
+    /// <summary>Any place that is told as one: sitting on the dryer, it's under the stairs, leaning against the tyre.</summary>
+    private (string Label, int To)? Somewhere(int at)
+    {
+        int to = at;
+        while (to < at + 4 && Free(to) && !(to > at && Word(to) is "and" or "but" or "so" or "with" or "then" or "which" or "because" or "for" or "in" or "on" or "from" or "to" or "till" or "until" or "is" or "'s" or "are" or "by" or "near" or "under" or "at" or "of" or "now" or "again" or "where" or "if" or "upside" or "wrapped" or "covered" or "face" or "again" or "tonight"))
+            to++;
+        if (to == at || Word(to - 1) is "side" or "end" or "way" or "morning" or "evening" or "night" or "list" or "middle" or "order" or "edge" or "outside" or "inside" or "car" or "phone" or "same" or "one" or "ones" or "job" or "day" or "week" or "first" or "time" or "moment" or "meantime" or "lot" or "hand" or "go" or "bank" or "top" or "bottom" or "front" or "back" or "rear" or "left" or "right" or "spot" or "area" or "face" or "stroke" or "cold" or "dark" or "way" or "whole" or "post" or "ends" or "drink")
+            return null;
+        return (string.Join(" ", Enumerable.Range(at, to - at).Select(i => tokens[i].Text)), to);
+    }
+
+    /// <summary>A word that names no part, fastener, fault or figure.</summary>
+    private bool Free(int at) =>
+        Word(at).Length > 1 && !Determiners.Contains(Word(at)) && !Prepositions.Contains(Word(at)) && !index.Book.Longest(tokens, at).Values.Any(v => v.Rank < 2 && (v.IsLine ? index.Lines(v.Kind).Count : index.Parts(v.Kind).Count) > 0)
+        && Lexicon.Fasteners.Longest(tokens, at).Values.Count == 0 && Lexicon.Faults.Longest(tokens, at).Values.Count == 0 && Lexicon.Acts.Longest(tokens, at).Values.Count == 0 && Lexicon.Details.Longest(tokens, at).Values.Count == 0
+        && NumberWords.At(tokens, at) is null && Word(at) is not ("thrust" or "hole" or "holes" or "studs" or "water" or "oil" or "engine" or "bores" or "timing" or "pump" or "joint" or "bearing" or "drive");
+
+    /// <summary>What stands before says that something lies or was put there.</summary>
+    private bool Lies(int at) => Word(at - 1) is "sitting" or "lying" or "standing" or "leaning" or "resting" or "hanging" or "living" or "hung" or "put" or "laid" or "stood" or "leant" or "stored" or "stashed" or "stowed" or "parked" or "propped" or "dumped" or "chucked" or "placed" or "left" or "stacked" or "piled" or "kept" or "hid" or "hidden" or "shoved" or "lives" or "live" or "goes" or "gone" or "went" or "newspaper" or "up" or "down" or "moved" or "slid" or "pushed" || (Word(at - 1) is "'s" or "are" or "'re" or "is" && Word(at - 2) is "it" or "they" or "that" or "those" or "them");
 
     private static bool HasId(string label) => char.IsAsciiDigit(label[^1]);
 
@@ -150,6 +186,14 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         {
             manner = manner.Length > 0 ? $"{manner}, {how.Manner}" : how.Manner;
             to = how.To;
+        }
+
+        // "the nail by the window", "the shelf over the door"
+        if (Word(to) is "by" or "near" or "over" or "above" or "under" or "behind" or "beside" && Word(to + 1) is "the" or "my" && Free(to + 2))
+        {
+            int end = Free(to + 3) && Word(to + 3) is not ("and" or "with" or "for" or "till") ? to + 4 : to + 3;
+            label = $"{label} {string.Join(" ", Enumerable.Range(to, end - to).Select(i => tokens[i].Text))}";
+            to = end;
         }
 
         if (Word(to) is "strapped" or "tied" or "leaning" or "standing" or "upright" or "wrapped" or "flat" or "covered" or "lying" or "chained" or "propped")
@@ -176,6 +220,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         if (values.Count == 0)
             return null;
         string name = values[0];
+        if (Word(end) is "lid" or "lids")
+            end++;
         int said = end;
         string? id = null;
         if (Word(end) is "number" or "no" && NumberWords.At(tokens, end + 1) is { IsCount: true } numbered)

@@ -108,6 +108,14 @@ internal static class SizeReader
 
             if (NumberWords.At(tokens, next) is not { } n || n.Sort is NumSort.Ordinal or NumSort.Vague)
                 break;
+            if (by && n is { Sort: NumSort.Whole, Value: >= 1 and <= 3 } && tokens[next].IsWord && NumberWords.At(tokens, n.To) is { Sort: NumSort.Whole, Value: >= 10 and < 100 } tens && !Fits(dia, n.Value + (tens.Value / 100)) && Lexicon.Fasteners.Longest(tokens, tens.To).Values.Count == 0)
+            {
+                // "M10 by one ten": a hundred and ten.
+                size = size with { Length = (n.Value * 100) + tens.Value };
+                to = Unit(tokens, tens.To, ref size);
+                break;
+            }
+
             bool pitch = size.Pitch is null && Fits(dia, n.Value) && n.Value < 4;
             if (pitch && (by || Word(tokens, n.To) is "pitch"))
             {

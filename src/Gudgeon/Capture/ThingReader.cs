@@ -119,7 +119,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         bool whole = selectors.All || plural;
         var thing = resolver.Resolve(values, selectors, whole || fastener.Length > 0 || selectors.AllOf > 1, said);
         int? number = plural && counted ? selectors.AllOf : null;
-        if (selectors.AllOf is { } n && thing.Ids.Count > 0 && n != thing.Ids.Count && thing.Others.Count == 0)
+        if (selectors.AllOf is { } n && thing.Ids.Count > 0 && n < thing.Ids.Count && thing.Others.Count == 0)
             thing = thing with { Ids = [], Where = $"{n} of {thing.Ids.Count}" };
         if (fastener.Length > 0)
             thing = Joint(thing, fastener);
@@ -166,6 +166,13 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
     private ThingPhrase? TheOne(int from)
     {
         string kind = lastKind.Length > 0 ? lastKind : resolver.LastKind;
+        int which = Word(from) is "the" ? from + 1 : from;
+        if (Word(which) is "inlet" or "exhaust" or "intake" && Word(which + 1) is "ones" or "one" && GasKinds.Contains(kind) && index.Parts(kind).Count > 1)
+        {
+            var gasOf = new Selectors { Gas = Word(which) == "exhaust" ? "ex" : "in" };
+            return new ThingPhrase(from, which + 2, resolver.Resolve([new PartWord(kind, false, null, 0)], gasOf, Word(which + 1) == "ones", kind), Word(which + 1) == "ones", false);
+        }
+
         if (Word(from) is not "the" || Word(from + 1) is not ("one" or "ones") || Word(from + 2) is not ("on" or "at" or "in") || index.Parts(kind).Count < 2)
             return null;
         var selectors = new Selectors();
@@ -237,18 +244,26 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             }
 
             bool part = Longest(at).Values.Count > 0;
-            if (word is "inlet" or "intake" or "exhaust" && !LongPart(at) && Longest(at + 1) is { Values.Count: > 0 } next && next.Values.Any(v => GasKinds.Contains(v.Kind)))
+            if (word is "inlet" or "intake" or "exhaust" && !LongPart(at) && Longest(Word(at + 1) == "side" ? at + 2 : at + 1) is { Values.Count: > 0 } next && next.Values.Any(v => GasKinds.Contains(v.Kind)))
             {
                 selectors.Gas = word == "exhaust" ? "ex" : "in";
+                if (Word(at + 1) == "side")
+                    at++;
                 continue;
             }
 
             if (part && !(Level.Contains(word) && !LongPart(at)))
                 return at;
-            if (word is "number" or "cylinder" && NumberWords.At(tokens, at + 1) is { IsCount: true } n && n.Int is > 0 and <= 40)
+            if (word is "number" or "numbers" or "cylinder" or "cylinders" && NumberWords.At(tokens, at + 1) is { IsCount: true } n && n.Int is > 0 and <= 40)
             {
                 selectors.Numbers.Add(n.Int);
                 at = n.To - 1;
+                while ((Word(at + 1) is "and" || tokens.ElementAtOrDefault(at + 1).Sort == TokenSort.Comma) && NumberWords.At(tokens, at + 2) is { IsCount: true } next1 && next1.Int > selectors.Numbers[^1] && next1.Int <= 40)
+                {
+                    selectors.Numbers.Add(next1.Int);
+                    at = next1.To - 1;
+                }
+
                 if (Word(at + 1) == "'s")
                     at++;
                 continue;

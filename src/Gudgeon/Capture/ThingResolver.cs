@@ -12,6 +12,9 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
     /// <summary>The part named last, whose hoses and wires are meant first.</summary>
     public string Near { get; set; } = context.LastThing ?? "";
 
+    /// <summary>The one part spoken of last: its kind without a number means it again.</summary>
+    public string Same { get; set; } = context.LastAlone ? context.LastThing ?? "" : "";
+
     public Thing Resolve(IReadOnlyList<PartWord> words, Selectors selectors, bool plural, string said)
     {
         int rank = words.Min(w => w.Rank);
@@ -26,6 +29,8 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
         var best = here.Where(w => w.Rank == here.Min(h => h.Rank)).DistinctBy(w => (w.Kind, w.Id)).ToList();
         if (best.Count > 1 && best.Any(w => !w.IsLine && w.Kind == KindOf(context.LastThing)) && selectors.Numbers.Count == 0)
             best = [.. best.Where(w => !w.IsLine && w.Kind == KindOf(context.LastThing))];
+        if (best.Count > 1 && best.Any(w => !w.IsLine && w.Kind == KindOf(Same)) && selectors.Numbers.Count == 0 && !plural)
+            best = [.. best.Where(w => !w.IsLine && w.Kind == KindOf(Same))];
         if (best.Count > 1 && selectors.Numbers.Count > 0 && best.Any(w => !w.IsLine && index.Parts(w.Kind).Count > 1))
             best = [.. best.Where(w => !w.IsLine && index.Parts(w.Kind).Count > 1)];
         if (best.Any(w => w.IsLine) && best.Any(w => !w.IsLine))
@@ -111,6 +116,8 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
         }
 
         left = ByGas(word.Kind, left, selectors);
+        if (left.Count > 1 && !plural && !selectors.All && selectors is { Numbers.Count: 0, Side.Length: 0, Where.Count: 0, Gas.Length: 0 } && left.FirstOrDefault(p => p.Id == Same) is { } again)
+            left = [again];
         string where = Where(selectors, !numberUsed);
         if (side.Length > 0)
             where = where.Length > 0 ? $"{side} {where}" : side;

@@ -1,0 +1,104 @@
+using System.Text.RegularExpressions;
+
+namespace Gudgeon.Capture;
+
+/// <summary>Half sentences that lean on what was just said: "want a pair", "that one's gone", "found it", "the rest are fine".</summary>
+internal sealed partial class Listener
+{
+    [GeneratedRegex("^(?:and |so |then |better |'ll |i |we |just |also |must |should |will |have |to |gonna |going |probably |they |it |they 'll |there |'s |need to |have to )*(?:want|need|get|buy|order|wants|needs|get me|pick up|ordered)(?: to get| to order| to buy)? (?<n>(?:a |another |some |about )*(?:new )?(?:pair|couple|set|one|ones|lot|more|new|few|[a-z]+|\\d+))(?: new)?(?: ones?)?(?: of (?:them|those|each))?(?: new)?(?: ones)?(?: anyway| too| then| really| now| please)*$")]
+    private static partial Regex Wants();
+
+    /// <summary>"I'll want a pair", "need four new": of what was just told.</summary>
+    private int WantSome(Stretch clause)
+    {
+        if (Wants().Match(clause.Line) is not { Success: true } match || (seen ?? topic ?? LastThing()) is not { } thing || ThingsIn(clause.From, clause.To).Count > 0 || In(clause.From, clause.To).Any(p => p is DetailPhrase or FaultPhrase or PlacePhrase or LotPhrase { Lot.Size.IsEmpty: false } or LotPhrase { Lot.Fastener.Length: > 0 }))
+            return -1;
+        var (nFrom, nTo) = clause.Tokens(match.Groups["n"]);
+        int? count = null;
+        bool counted = false;
+        for (int i = nFrom; i < nTo; i++)
+        {
+            if (NumberWords.At(tokens, i) is { IsCount: true } n)
+                (count, counted) = (n.Int, true);
+        }
+
+        if (!counted && !Regex.IsMatch(match.Groups["n"].Value, "\\b(?:new|one|ones|another|some|set|more|pair|couple)\\b"))
+            return -1;
+        if (Regex.IsMatch(match.Groups["n"].Value, "\\b(?:pair|couple)\\b"))
+            count = 2;
+        if (count == 1)
+            count = null;
+        if (pending.Count > 0)
+            thing = pending[^1].Thing;
+        pending.Clear();
+        Flush();
+        var whole = thing with { Others = [] };
+        About(whole, Range(clause.From, clause.To), t => new ToBuy(t, count is { } n ? [new Lot { Count = n, Fastener = t.Sort == ThingSort.Fasteners ? t.Fastener : "part" }] : []));
+        return clause.To;
+    }
+
+    [GeneratedRegex("^(?:and |so |but |then |now )*(?:i |we )?(?:'ve |have )?(?:dropped one|lost one|one (?:rolled|pinged|flew|fell|dropped|went|got lost)|(?:that|one|it) one?(?: 's|'s| is| has)? ?gone)\\b.*$")]
+    private static partial Regex OneGone();
+
+    [GeneratedRegex("^(?:and |so |but |oh |ah |aha |ha |wait |then |good news |finally |eventually |at last |,)*(?:i |we |'ve |have |just |finally )*(?:found|got) (?:it|them|him|the bugger|the little bugger|the sod|that one|the missing one|the lost one|the other one|it again)(?: back| again)?\\b(?<w>.*)$|^(?:it|they)(?: 's|'s| has| have)? ?(?:turned up|come to light)\\b(?<w>.*)$")]
+    private static partial Regex FoundIt();
+
+    /// <summary>One of the fasteners just told has gone, or the one that was short has turned up.</summary>
+    private int TurnedUp(Stretch clause)
+    {
+        if (FoundIt().Match(clause.Line) is { Success: true } found && (facts.OfType<Missing>().LastOrDefault() ?? context.Short.LastOrDefault()) is { } lacking)
+        {
+            string where = found.Groups["w"].Value.Trim(' ', ',');
+            Add(new Found(lacking.Thing, lacking.Lots, where), Range(clause.From, clause.To));
+            foundAt = facts.Count - 1;
+            Speak(lacking.Thing, clause.From);
+            return clause.To;
+        }
+
+        if (OneGone().IsMatch(clause.Line) && (draft?.Of ?? topic) is { } of && Regex.IsMatch(clause.Line, "gone|rolled|somewhere|lost|find|vanish|down|never|behind|pinged|flew|dark"))
+        {
+            if (facts.LastOrDefault() is Missing { Lots: [{ Count: 1 }] } already && already.Thing.Ids.SequenceEqual(of.Ids))
+            {
+                _ = Spans(Range(clause.From, clause.To));
+                facts[^1] = already with { Spans = [.. already.Spans, .. Spans(Range(clause.From, clause.To))] };
+                return clause.To;
+            }
+
+            string fastener = draft?.Lots.LastOrDefault()?.Lot.Fastener is { Length: > 0 } said ? said : "bolt";
+            Flush();
+            About(things.Joint(of, fastener), Range(clause.From, clause.To), t => new Missing(t, [new Lot { Count = 1, Fastener = fastener }]));
+            return clause.To;
+        }
+
+        return -1;
+    }
+
+    [GeneratedRegex("^(?:and |then |so |i |we |'ve |have |also |just )*(?:covered|taped|taped over|sealed|blanked|blanked off|plugged|bunged|capped|covered over|stuffed|masked|masked off|blocked off|blocked) (?:up |over |off |all |both )*(?:the )?(?:holes|ports|openings|inlets|hole|port|opening|ends|end|runners|inlet ports|exhaust ports|intake ports|mouth|unions|union|stubs|pipes|lines|hoses)(?: up| over| off)?\\b(?<w>.*)$")]
+    private static partial Regex Covers();
+
+    /// <summary>"I covered the holes with tape": those of the part just told.</summary>
+    private int Cover(Stretch clause)
+    {
+        if (Covers().Match(clause.Line) is not { Success: true } match || ThingsIn(clause.From, clause.To).Any(t => t.Sort is ThingSort.Part or ThingSort.Line) || (pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing()) is not { } thing)
+            return -1;
+        bool hoses = Regex.IsMatch(match.Value, "\\b(?:pipes|lines|hoses|unions)\\b");
+        if (hoses && thing.Sort == ThingSort.Part)
+            return -1;
+        string with = Regex.Replace(match.Groups["w"].Value.Trim(), "^with ", "");
+        About(thing with { Detail = "" }, Range(clause.From, clause.To), t => new Capped(t, with));
+        return clause.To;
+    }
+
+    [GeneratedRegex("^(?:but |and |,)*(?:the |all the |all of the )?(?:rest|others|other (?:two|three|four|five|six|seven|one|ones)|remaining (?:ones|two|three|four|five|six|seven))\\b(?! of)")]
+    private static partial Regex TheRest();
+
+    /// <summary>"number two's bent, the rest are fine": all of the kind but those just told.</summary>
+    private Thing? Rest(int from, int to)
+    {
+        if (!TheRest().IsMatch(new Stretch(tokens, from, to).Line) || (topic ?? LastThing()) is not { Sort: ThingSort.Part, Kind.Length: > 0, Ids.Count: > 0 } told)
+            return null;
+        var all = index.Parts(told.Kind);
+        IReadOnlyList<string> left = [.. all.Select(p => p.Id).Except(told.Ids)];
+        return left.Count == 0 || left.Count == all.Count ? null : new Thing(ThingSort.Part, told.Kind, left, $"{index.NameOf(told.Kind)}s, the rest");
+    }
+}
