@@ -20,6 +20,9 @@ public sealed record EarContext
     /// <summary>Whether one part alone was spoken of last, so that its kind without a number means it again.</summary>
     public bool LastAlone { get; init; }
 
+    /// <summary>What the note before asked the place of: "they're in the tin" answers it.</summary>
+    public Thing? Sought { get; init; }
+
     /// <summary>What was told as missing and has not turned up.</summary>
     public IReadOnlyList<Missing> Short { get; init; } = [];
 
@@ -54,6 +57,7 @@ public sealed record EarContext
         string? thing = LastThing;
         string? joint = LastJoint;
         bool alone = LastAlone;
+        Thing? asked = null;
         var lacking = Short.ToList();
         foreach (var fact in heard.Facts)
         {
@@ -73,7 +77,9 @@ public sealed record EarContext
                 joint = about.Ids[0];
         }
 
+        if (heard.Facts is [Asked { Sort: "where", Thing: { Ids.Count: > 0 } wondered }])
+            (thing, alone, asked) = (wondered.Ids[0], wondered.Ids.Count == 1, wondered);
         var last = heard.Facts.Any(f => f is not (Asked or QuestionToSelf or Planned)) ? heard.Facts : Last;
-        return this with { Off = off, LastThing = thing, LastAlone = alone, Short = lacking, LastJoint = joint, Last = last };
+        return this with { Off = off, LastThing = thing, LastAlone = alone, Sought = asked, Short = lacking, LastJoint = joint, Last = last };
     }
 }

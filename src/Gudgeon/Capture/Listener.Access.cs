@@ -82,7 +82,7 @@ internal sealed partial class Listener
         else if (needs is [{ Sort: not ThingSort.Fasteners }] && Word(yTo - 1) is "bracket" or "brackets" or "stay" or "strut")
             needs = [Nameless(yFrom, yTo)!];
         var target = TargetIn(xFrom, xTo);
-        if (target is null && Regex.IsMatch(match.Groups[x].Value, "\\b(?:it|them|that|this)\\b") | match.Groups[x].Length == 0)
+        if (target is null && (Regex.IsMatch(match.Groups[x].Value, "\\b(?:it|them|that|this)\\b") || match.Groups[x].Length == 0 || match.Groups[x].Value is "probably" or "maybe" or "apparently" or "also" or "this one"))
             target = topic ?? LastThing();
         if (target is null || needs.Count == 0 || needs[0].Code == target.Code)
             return -1;

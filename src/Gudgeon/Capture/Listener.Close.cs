@@ -183,6 +183,8 @@ internal sealed partial class Listener
             return;
         }
 
+        if (!told.Undone && told.Place is null && !off && lots.All(l => l is { Size.IsEmpty: true, Count: 1 } && l.Where.EndsWith(" one", StringComparison.Ordinal)))
+            return;
         if (Choice(told, lots, joint, off))
             return;
         bool line = of.Sort == ThingSort.Line;
@@ -224,7 +226,7 @@ internal sealed partial class Listener
     private void FlushLoose(Draft told, List<Lot> lots)
     {
         bool clueless = tokens.Any(t => t.Text is "idea" or "dunno" or "mystery" or "unknown" or "clue" or "somewhere") || new Stretch(tokens, 0, tokens.Count).Line.Contains("dont know", StringComparison.Ordinal);
-        if (!clueless && LastJoint() is { } joint)
+        if (!clueless && LastJoint() is { } joint && (told.Undone || told.Place is not null || lots.Any(l => l.Count is not null || l.Size.AcrossFlats is not null)))
         {
             About(joint, told.Tokens, t => told.Undone || told.Place is not null ? new Undone(t, lots, told.Place) : new Count(t, lots));
             return;

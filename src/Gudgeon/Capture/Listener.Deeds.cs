@@ -175,7 +175,7 @@ internal sealed partial class Listener
     private void Apply(Act act, Thing thing, IEnumerable<int> from)
     {
         var all = from.ToList();
-        if (act is Act.Off or Act.Part or Act.Cap or Act.On && all.Count > 0)
+        if (act is Act.Off or Act.Part or Act.Cap or Act.On or Act.Buy && all.Count > 0)
             lastDeed = (act, all[0]);
         switch (act)
         {
@@ -355,6 +355,8 @@ internal sealed partial class Listener
     {
         int start = clause[0].From;
         var named = clause.OfType<ThingPhrase>().FirstOrDefault(t => t.From < phrase.From || (t.From <= phrase.To + 2 && Word(t.To) is not ("side" or "end" or "face")));
+        if (pending is [.., { Thing.Sort: ThingSort.Unknown }] && topic is { Sort: ThingSort.Part })
+            pending.Clear();
         var thing = pending.Count > 0 ? pending[^1].Thing : named?.Thing ?? draft?.Of ?? topic ?? LastThing();
         if (thing is null)
         {

@@ -32,6 +32,8 @@ internal sealed partial class Listener
             return;
         }
 
+        if (Poured(clause, from, end))
+            return;
         for (int i = 0; i < clause.Count; i++)
         {
             var next = clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true });
@@ -83,6 +85,22 @@ internal sealed partial class Listener
         forward = null;
     }
 
+    /// <summary>"that's maybe nine quarts of coolant in the bucket": so much of a fluid came out, whatever the verb.</summary>
+    private bool Poured(List<Phrase> clause, int from, int end)
+    {
+        if (clause.OfType<AmountPhrase>().FirstOrDefault(a => a.Amount.Unit is "l" or "ml" or "pint" or "quart" or "gallon" or "cc") is not { } amount || clause.OfType<ActPhrase>().Any(a => a.Act is Act.Drain or Act.Buy or Act.On) || Range(from, end).Any(k => Word(k) is "need" or "fill" or "filled" or "takes" or "holds" or "refilled" or "added" or "new" or "fresh" or "poured"))
+            return false;
+        int fluid = Range(from, end).FirstOrDefault(k => Fluids.Contains(Word(k)) && Word(k + 1) is not ("pump" or "filter" or "tank" or "cooler" or "line" or "pipe" or "hose" or "seal"), -1);
+        if (fluid < 0 || !(Word(amount.To) == "of" || Range(from, end).Any(k => Word(k) is "out" or "in" or "into" or "came" or "ran")))
+            return false;
+        Flush();
+        var vessel = clause.OfType<ThingPhrase>().FirstOrDefault()?.Thing;
+        Add(new Drained(Word(fluid) is "water" or "antifreeze" ? "coolant" : Word(fluid), amount.Amount, vessel is null ? null : vessel with { Others = [] }), Range(from, end).Where(k => !tokens[k].IsBreak));
+        topic = vessel ?? (Word(fluid) == "oil" ? Vessel() : null) ?? topic;
+        (seen, seenAt) = (topic, from);
+        return true;
+    }
+
     private void Measure(MeasurePhrase phrase)
     {
         var read = phrase.Read;
@@ -114,7 +132,7 @@ internal sealed partial class Listener
 
     private void Name(ThingPhrase phrase, List<Phrase> clause, int i)
     {
-        if (!phrase.Plural && clause.ElementAtOrDefault(i + 1) is ThingPhrase head && head.From == phrase.To && Word(head.From) is not ("the" or "my" or "a" or "both" or "all") && phrase.Thing.Sort == ThingSort.Part && phrase.Thing.Kind != head.Thing.Kind && phrase.To == phrase.From + 1 && head.To == head.From + 1)
+        if (!phrase.Plural && clause.ElementAtOrDefault(i + 1) is ThingPhrase head && head.From == phrase.To && Word(head.From) is not ("the" or "my" or "a" or "both" or "all") && phrase.Thing.Sort == ThingSort.Part && phrase.Thing.Kind != head.Thing.Kind && phrase.Thing.Detail.Length == 0 && head.Thing.Sort != ThingSort.Line && (head.Thing.Ids.Count != 1 || phrase.To == phrase.From + 1 && head.To == head.From + 1))
         {
             // "tappet block": two listed words that together name something no list knows.
             clause[i + 1] = new ThingPhrase(phrase.From, head.To, Nameless(phrase.From, head.To) ?? head.Thing, head.Plural, false);
@@ -152,6 +170,27 @@ internal sealed partial class Listener
                 facts[^1] = off with { With = [.. off.With, phrase.Thing with { Others = [] }], Spans = [.. off.Spans, .. Spans(Range(phrase.From - 1, phrase.To))] };
                 return;
             }
+        }
+
+        if (before == "with" && clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Word: "still" or "all" }) is WordPhrase { Word: "on" or "in" } or ActPhrase { Act: Act.Stay } or WordPhrase { Word: "attached" or "connected" or "fitted" or "hanging" or "joined" } && facts.LastOrDefault() is not Off)
+        {
+            // "tied aside with the hoses on": they stay as they are.
+            _ = Spans(Range(phrase.From - 1, phrase.To + 1));
+            clause.RemoveAll(p => p.From >= phrase.To && p.From <= phrase.To + 1 && p is WordPhrase { Word: "on" or "in" or "still" or "attached" or "connected" });
+            return;
+        }
+
+        if (before is "is" or "are" or "did" && Word(phrase.From - 2) == "so" && lastDeed is { } alike)
+        {
+            // "and so is head two"
+            Apply(alike.Act, phrase.Thing, Range(phrase.From - 2, phrase.To));
+            return;
+        }
+
+        if (before is "and" or "its" or "the" && Word(clause[0].From) == "and" && pending.Count == 0 && lastDeed is { } same && clause.Take(i).All(p => p is WordPhrase { Filler: true }) && clause.Skip(i + 1).All(p => p is WordPhrase { Filler: true } or BreakPhrase) && phrase.Thing.Sort != ThingSort.Fasteners && clause.All(p => p is WordPhrase { Filler: true } or BreakPhrase or ThingPhrase))
+        {
+            Apply(same.Act, phrase.Thing, Range(phrase.From, phrase.To));
+            return;
         }
 
         if (before == "and" && pending.Count == 0 && lastDeed is { } deed && deed.From >= clause[0].From && phrase.Thing.Sort != ThingSort.Fasteners && clause.Skip(i + 1).All(p => p is WordPhrase { Filler: true } or BreakPhrase))
@@ -204,7 +243,7 @@ internal sealed partial class Listener
             if (!(before is "and" or "plus" || (phrase.From > 0 && tokens[phrase.From - 1].Sort == TokenSort.Comma && pending.Count > 0 && ListGoesOn(phrase))))
                 Unsaid();
             pending.Add((phrase.Thing, phrase.From, phrase.To));
-            fasteners = false;
+            (fasteners, toldNumber) = (false, phrase.Number);
         }
 
         (seen, seenAt, seenCount) = (phrase.Thing, phrase.From, null);
@@ -385,6 +424,9 @@ internal sealed partial class Listener
     }
 
     private int clauseFrom;
+
+    /// <summary>"the six coils": how many parts were said, for what each of them has.</summary>
+    private int? toldNumber;
 
     private readonly HashSet<string> offNow = [];
 }

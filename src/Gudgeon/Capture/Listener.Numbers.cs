@@ -247,6 +247,18 @@ internal sealed partial class Listener
         }
     }
 
+    /// <summary>"the lower one" of a pair of hoses.</summary>
+    private Thing? OtherHose(Thing hose, string word)
+    {
+        string kind = (hose.Kind, word) switch
+        {
+            ("l-rad-out", "lower" or "bottom") => "l-rad-in",
+            ("l-rad-in", "upper" or "top") => "l-rad-out",
+            _ => "",
+        };
+        return index.Lines(kind) is [var line] ? new Thing(ThingSort.Line, kind, [line.Id], line.Name) : null;
+    }
+
     private Thing? Partner(Thing first, string word)
     {
         var selectors = new Selectors();
@@ -263,7 +275,7 @@ internal sealed partial class Listener
     private int Plain(WordPhrase word, List<Phrase> clause, int i, Phrase? next, int end)
     {
         bool stops = i + 1 >= clause.Count || clause[i + 1] is BreakPhrase or AmountPhrase or LotPhrase || clause[i + 1] is WordPhrase { Word: "and" or "again" or "with" or "now" or "finger" or "hand" or "loosely" or "but" };
-        if (word.Word is "on" or "in" && stops && pending.Count > 0 && (word.Word == "on" || Word(word.From - 1) is "'s" or "is" or "are" or "went" or "back" || i + 1 >= clause.Count || pending[^1].Thing.Kind is "piston" or "crank" or "cam" or "plug"))
+        if (word.Word is "on" or "in" && stops && pending.Count > 0 && (word.Word == "on" || Word(word.From - 1) is "'s" or "is" or "are" or "went" or "back" || i + 1 >= clause.Count || pending[^1].Thing.Kind is "piston" or "crank" or "cam" or "plug" or "thrust" or "main-shell" or "rod-shell" or "circlip" or "gudgeon" or "valve-in" or "valve-ex" or "spring" or "collet" or "rod" or "follower" or "pushrod" or "injector" or "glow-plug" or "core-plug" or "ring-comp" or "starter" or "liner"))
         {
             foreach (var (thing, from, to) in pending.ToList())
                 Apply(Act.On, thing, Range(from, to).Append(word.From));
@@ -292,6 +304,16 @@ internal sealed partial class Listener
         }
 
         // "lower one, six bolts": another of the kind just told.
+        if (word.Word is "upper" or "lower" or "left" or "right" or "front" or "rear" or "inner" or "outer" or "top" or "bottom" && Word(word.To) is "one" or "ones" && topic is { Sort: ThingSort.Line } hose && OtherHose(hose, word.Word) is { } otherHose)
+        {
+            Flush();
+            Unsaid();
+            pending.Add((otherHose, word.From, word.To + 1));
+            (seen, seenAt, fasteners) = (otherHose, word.From, false);
+            clause.RemoveAll(p => p.From == word.To && p is WordPhrase or NumPhrase or LotPhrase);
+            return i;
+        }
+
         if (word.Word is "upper" or "lower" or "left" or "right" or "front" or "rear" or "inner" or "outer" or "top" or "bottom" && Word(word.To) is "one" or "ones" && topic is { Kind.Length: > 0 } alike && phrases.All(p => p.From > word.To || p.To <= word.To || p is WordPhrase))
         {
             Flush();
@@ -316,6 +338,22 @@ internal sealed partial class Listener
         // "lower's fine" after the upper one: its partner.
         if (word.Word is "upper" or "lower" or "left" or "right" or "front" or "rear" or "inner" or "outer" or "inlet" or "exhaust" && FaultNext(clause, i) is not null && topic is { Kind.Length: > 0, Sort: ThingSort.Part } first && Partner(first, word.Word) is { } partner)
             (seen, seenAt, seenCount, fasteners) = (partner, word.From, null, false);
+        if (word.Word == "each" && toldNumber is > 1 and var parts && draft is { Lots: [.., { Lot.Count: { } per } last], Of.Ids.Count: 1 })
+        {
+            draft.Lots[^1] = last with { Lot = last.Lot with { Count = per * parts } };
+            draft.Tokens.Add(word.From);
+        }
+
+        // "and the lower one too": the same was done to it.
+        if (word.Word is "too" or "likewise" or "also" && pending.Count > 0 && lastDeed is { } also && (next is null or BreakPhrase or WordPhrase { Word: "and" or "as" }))
+        {
+            foreach (var (thing, from, to) in pending.ToList())
+                Apply(also.Act, thing, Range(from, to).Append(word.From));
+            (seen, topic) = (pending[^1].Thing, pending[^1].Thing);
+            pending.Clear();
+            return i;
+        }
+
         if (word.Word is "loosely" or "loose" && draft is { Fitting: true })
         {
             draft.Stages.Add("hand tight");

@@ -23,7 +23,7 @@ internal sealed partial class Listener
 
         if (draft is { Loose: true } && phrase.Place.PartAt >= 0 && things.At(phrase.Place.PartAt) is { } holder)
             Adopt(draft, holder);
-        if (draft is not null && (draft.FromPart || offNow.Contains(draft.Of.Code)) && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && draft.Of.Sort is ThingSort.Part && (IsRoomy(phrase.Place) || Word(phrase.From - 1) is "'s" or "is" && Word(phrase.From - 2) == "it"))
+        if (draft is not null && (draft.FromPart || offNow.Contains(draft.Of.Code)) && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && draft.Of.Sort is ThingSort.Part && (IsRoomy(phrase.Place) || Range(clauseFrom, phrase.From).Any(k => Word(k) is "it" or "itself")))
         {
             // Bolts go in bags and tins; what lies on a bench or a shelf is the part.
             Stow(draft.Of, phrase.Place, all);
@@ -54,6 +54,8 @@ internal sealed partial class Listener
             Stow(unknown, phrase.Place, Range(clauseFrom, phrase.To));
             topic = unknown;
         }
+        else if (topic is null && context.Sought is { } sought && SaysIt())
+            Stow(sought, phrase.Place, all);
         else if ((topic ?? (SaysIt() ? LastThing() : null)) is { } about)
         {
             if (facts.OfType<Off>().Where(o => offNow.Contains(o.Thing.Code)).Select(o => o.Thing).ToList() is { Count: > 1 } several)
@@ -69,7 +71,7 @@ internal sealed partial class Listener
     }
 
     private static bool IsRoomy(Place place) =>
-        place.Label.Split(' ') is var words && words.Any(w => w is "shelf" or "bench" or "workbench" or "floor" or "corner" or "pallet" or "wall" or "table" or "trestle" or "boot" or "shed" or "rack" or "trolley" or "dolly" or "loft" or "garage" or "desk" or "carpet" or "attic" or "cellar");
+        place.Label.Split(' ') is var words && words.Any(w => w is "shelf" or "bench" or "workbench" or "floor" or "corner" or "pallet" or "wall" or "table" or "trestle" or "boot" or "shed" or "rack" or "trolley" or "dolly" or "loft" or "garage" or "desk" or "carpet" or "attic" or "cellar" or "towel" or "newspaper" or "dryer" or "stairs" or "tyre" or "tire" or "van" or "blanket" or "sheet" or "cloth" or "freezer" or "wall" or "hook" or "stand" or "vice");
 
     /// <summary>"ticket's in the folder": a thing that no list knows, told only by where it is.</summary>
     private Thing? UnknownBefore(PlacePhrase phrase, int from)

@@ -94,11 +94,21 @@ internal sealed partial class Listener
         bool asks = Word(from) is "where" or "what" or "which" or "how" or "who" || (Word(from) is "cant" or "cannot" or "dont" && Word(from + 1) is "remember");
         for (int i = from + 1; i < to; i++)
         {
+            if (!asks && Word(i) is "and" or "then" && Anew(i + 1, to) && !Inside(i))
+                return i;
             if ((tokens[i].IsBreak || tokens[i].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "whilst" or "although" or "except" || (!asks && Cue(i))) && !Inside(i))
                 return i;
         }
 
         return to;
+    }
+
+    /// <summary>After "and" somebody else is spoken of, or something new is said: "and I stuck a bung in it", "and the gasket's torn".</summary>
+    private bool Anew(int at, int to)
+    {
+        if (Word(at) is "i" or "we" or "he" or "she" or "there" || (Word(at) is "it" or "they" or "that" && Word(at + 1) is "'s" or "is" or "are" or "'re" or "was" or "were" or "has" or "had" or "looks" or "look" or "feels" or "needs" or "took" or "came" or "went"))
+            return true;
+        return phrases.FirstOrDefault(p => p.From == at) is ThingPhrase thing && thing.To < to && Word(thing.To) is "'s" or "is" or "are" or "was" or "were" or "has" or "had" or "looks" or "look" or "feels" or "needs" && Word(at - 2) is not ("both" or "between") && phrases.LastOrDefault(p => p.To == at - 1) is not ThingPhrase;
     }
 
     private bool Inside(int at) => phrases.Any(p => p.From < at && p.To > at);

@@ -56,7 +56,13 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         }
 
         if (single && count is null && !vague && share.Length == 0)
-            count = Lexicon.Fasteners.Longest(tokens, at) is { Values.Count: > 0 } one && !tokens[one.To - 1].Plural ? 1 : null;
+        {
+            int noun = at;
+            while (Kinds.Contains(Word(noun)))
+                noun++;
+            count = (Lexicon.Fasteners.Longest(tokens, noun) is { Values.Count: > 0 } one && !tokens[one.To - 1].Plural) || (noun > at && SizeAfter(noun)) ? 1 : null;
+        }
+
         if (count is not null && Word(at) is "stage" or "stages" or "steps" or "turns" or "passes" or "times" or "goes")
             return null;
         bool counted = count is not null || vague || share.Length > 0;

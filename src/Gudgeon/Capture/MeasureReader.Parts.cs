@@ -58,6 +58,8 @@ internal sealed partial class MeasureReader
     private (string Kind, int Number, int To)? BearingNumber(int at)
     {
         var (found, to) = Characteristic.Book.Longest(tokens, at);
+        if (found.Count > 0 && found[0].Name is "main journal" or "big-end journal" && NumberWords.At(tokens, to) is { Sort: NumSort.Decimal, Value: < 12 } && Word(to + 1) == "point" && NumberWords.At([tokens[to]], 0) is { IsCount: true } alone)
+            return (found[0].Name == "main journal" ? "main-shell" : "rod-shell", alone.Int, to + 1);
         if (found.Count == 0 || found[0].Name is not ("main journal" or "big-end journal") || NumberWords.At(tokens, to) is not { IsCount: true } n || n.Int is < 1 or > 28)
             return null;
         return (found[0].Name == "main journal" ? "main-shell" : "rod-shell", n.Int, n.To);

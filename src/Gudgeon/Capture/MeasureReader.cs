@@ -29,6 +29,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             return loosening;
         if (Reversed(at, end) is { } reversed)
             return reversed;
+        if (Word(at) is "inlet" or "inlets" or "intake" or "exhaust" or "exhausts" && NumberWords.At(tokens, at + 1) is { Sort: NumSort.Decimal, Value: < 1.5m } && tokens.Any(t => t.Stem is "clearance" or "lash" or "tappet" or "gap" || (t.Stem is "inlet" or "intake" or "exhaust" && t.Start != tokens[at].Start)))
+            return Read(at, at + 1, end, new Characteristic("valve clearance", Word(at).StartsWith('e') ? "valve-ex" : "valve-in", Quantity.Length, 0.01m, 1.5m) { Series = true }, true);
         if (Word(at) is "cylinder" or "cyl" && NumberWords.At(tokens, at + 1) is { IsCount: true } cylinder && Word(cylinder.To) is "mikes" or "measures" or "measured" or "miked" or "reads")
             return Read(at, at + 1, end, Characteristic.Bore);
         var (found, to) = Characteristic.Book.Longest(tokens, at);

@@ -52,6 +52,7 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         ("straight" or "right" or "head", "off") => things.At(at)?.To != at + 1 && Word(at) != "head",
         ("stood", "on" or "in" or "up" or "against" or "by" or "at" or "upright") => true,
         ("hands", "on") => true,
+        ("facing" or "pointing" or "looking", "out" or "in" or "up" or "down") => false,
         ("good" or "first" or "bit", "go" or "off") => Word(at) == "good",
         _ => false,
     };
@@ -62,6 +63,30 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         var (acts, actTo) = Lexicon.Acts.Longest(tokens, at);
         var (details, detailTo) = Lexicon.Details.Longest(tokens, at);
         // "white paint" and "split the case" are no faults.
+        if (Word(at) == "full" && Word(at + 1) == "of" && faultTo <= at + 2)
+        {
+            int stuff = at + 2;
+            while (Word(stuff) is "green" or "black" or "thick" or "nasty" or "old" or "white" or "brown" or "horrible" or "hard" or "dried" or "wet" or "the" or "some" or "fine" or "loose")
+                stuff++;
+            string what = Word(stuff) switch
+            {
+                "oil" => "oily",
+                "water" or "coolant" or "fuel" or "petrol" or "diesel" => "full",
+                "carbon" or "coke" => "coked",
+                "sludge" or "mayonnaise" or "gloop" => "sludge",
+                "metal" or "glitter" or "swarf" or "flakes" or "filings" or "bits" => "metal in oil",
+                "rust" => "rusty",
+                "scale" or "limescale" => "scale",
+                "" => "",
+                _ when things.At(stuff) is null && NumberWords.At(tokens, stuff) is null && Lexicon.Fasteners.Longest(tokens, stuff).Values.Count == 0 => "dirty",
+                _ => "",
+            };
+            if (what.Length > 0)
+                return new FaultPhrase(at, stuff + 1, what, false);
+        }
+
+        if (faults.Count > 0 && Word(at) is "burned" or "burnt" or "cut" or "polished" or "split" or "blew" or "wiped" && Word(at + 1) is "it" or "them")
+            faults.Clear();
         if (faults.Count > 0 && Word(at) is "picked" && (Word(faultTo) is "the" or "my" or "a" or "some" or "it" or "them" || things.At(faultTo) is not null))
             faults.Clear();
         if (faults.Count > 0 && (Word(faultTo) is "paint" or "tape" or "tag" or "spirit" || (Word(at) == "split" && Word(at + 1) is "the" or "it" or "at" or "from" or "into")))

@@ -108,6 +108,9 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
     {
         int to = at;
         string prep = "";
+        // What it is wrapped in is no place to look.
+        if (Word(at - 1) is "wrapped" or "covered" or "smothered" or "caked" or "soaked" or "swimming" && Word(at) is "in" or "with")
+            return null;
         if (Prepositions.Contains(Word(to)))
             prep = Word(to++);
         if (prep == "back" || (prep == "on" && Word(to) == "to"))

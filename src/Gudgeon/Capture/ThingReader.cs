@@ -41,7 +41,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         if (at < 0)
             return null;
         var (values, end) = Longest(at);
-        if (values.Count == 0)
+        if (values.Count == 0 || Word(end) is "tool" or "puller" or "compressor" or "extractor" or "socket" or "spanner" or "drift" or "jig" or "installer" or "remover" or "tools" && !values.Any(v => v.Kind == "ac-compressor"))
             return null;
         if (values.All(v => v.Rank == 2) && MoreWords.PlainMisheard.Contains(Word(end - 1)) && !Misheard(from, at, end))
             return null;
