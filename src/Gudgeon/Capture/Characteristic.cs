@@ -69,6 +69,7 @@ internal sealed record Characteristic(string Name, string Kind, Quantity Quantit
         Add("top ring gap|top gap|top ring end gap", new("top ring gap", "ring-comp", Quantity.Length, 0.05m, 4));
         Add("second ring gap|second gap", new("second ring gap", "ring-comp", Quantity.Length, 0.05m, 4));
         Add("oil ring gap", new("oil ring gap", "ring-oil", Quantity.Length, 0.05m, 4));
+        Add("plug gap|plugs gapped at|gapped at|gapped to|gapped", new("plug gap", "plug", Quantity.Length, 0.2m, 2));
         Add("deck|deck height|deck clearance|piston height", new("deck height", "piston", Quantity.Length, 0, 6));
         Add("inlet gap|inlet clearance|inlet lash|intake gap|intake lash|intake clearance|inlet valve clearance|inlet tappet", new("valve clearance", "valve-in", Quantity.Length, 0.01m, 1.5m) { Series = true });
         Add("exhaust gap|exhaust clearance|exhaust lash|exhaust valve clearance|exhaust tappet", new("valve clearance", "valve-ex", Quantity.Length, 0.01m, 1.5m) { Series = true });

@@ -17,6 +17,12 @@ internal sealed class Draft(Thing of)
     public bool Loose { get; set; }
     public List<string> Stages { get; } = [];
 
+    /// <summary>"fifteen a side": each of the parts has as many.</summary>
+    public bool PerSide { get; set; }
+
+    /// <summary>Places told by side: "left in tub three and right in tub four".</summary>
+    public Dictionary<string, Place> Sides { get; } = [];
+
     /// <summary>
     /// The lots with totals taken apart: "three bolts, one M10 by ninety, the others M8 by forty" is one and two;
     /// "all quarter twenty" sizes every lot; "two longer ones" have the thread of those before.

@@ -76,7 +76,7 @@ internal sealed class LineFinder
     };
 
     /// <summary>The lines that the words at the token describe, and one past the last word; null when they describe none.</summary>
-    public (IReadOnlyList<Line> Lines, int To, bool Plural, int Words)? At(IReadOnlyList<Token> tokens, int from, string near, Func<int, (string Id, int To)?> partAt)
+    public (IReadOnlyList<Line> Lines, int To, bool Plural, int Words)? At(IReadOnlyList<Token> tokens, int from, string near, Func<int, (IReadOnlyList<string> Ids, int To)?> partAt)
     {
         int at = from;
         while (at < tokens.Count && Plain.Contains(tokens[at].Text))
@@ -102,9 +102,9 @@ internal sealed class LineFinder
         var found = lines.Where(l => l.Line.Circuit == Circuit.Electrical == (head == "wire") && said.All(l.Words.Contains)).Select(l => l.Line).ToList();
         int to = end;
         string word = end < tokens.Count ? tokens[end].Text : "";
-        if (word is "to" or "from" or "on" or "for" or "of" or "into" && partAt(tokens.ElementAtOrDefault(end + 1).Text is "the" or "my" ? end + 2 : end + 1) is { } part)
+        if (word is "to" or "from" or "on" or "for" or "of" or "into" or "at" && partAt(tokens.ElementAtOrDefault(end + 1).Text is "the" or "my" ? end + 2 : end + 1) is { } part)
         {
-            var joined = found.Where(l => l.From.Part == part.Id || l.To.Part == part.Id).ToList();
+            var joined = found.Where(l => part.Ids.Contains(l.From.Part) || part.Ids.Contains(l.To.Part)).ToList();
             if (joined.Count > 0)
                 (found, to) = (joined, part.To);
         }

@@ -7,7 +7,7 @@ internal sealed partial class Listener
 {
     private const string Shop = "(?:(?:the |a |my |his |her |our |your )?(?:machine shop|machinists?|shop|engineers?|engineering works|engine shop|grinders?|crank grinders?|welders?|blasters?|platers?|balancers?|reconditioners?|engine reconditioners?|pump (?:shop|man|specialist)|head (?:shop|man|specialist)|injector (?:shop|man|specialist)|specialists?|turbo (?:shop|man|specialist)|works|mate|mates|friend|pal|neighbour|brother|dad|painters?(?! 's? ?tape)|powder coaters?|heat treaters?|anodisers?|chap|bloke|man|guy))";
 
-    [GeneratedRegex("^(?<x>.+?) (?:is|'s|are|was|has|have)? ?(?:at|in|gone to|gone off to|went to|off to|off at|away at|away to|sent to|taken to|dropped off at|dropped at|with|sent off to|posted to|been sent to|over at|down at|up at) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?:\\w+ )?(?:sent|took|dropped|posted|delivered|handed|gave|shipped) (?<x>.+?) (?:off |over |in )?(?:to|at|in at|off at|in to|with|for) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?<x>.+?) (?:is|'s|are|has|have)? ?(?:gone|away|off|out|sent|sent off|sent away|been sent|been sent off|sent out) (?:for|to be|to get) (?<w>.+)$|^(?:sent|took) (?<x>.+?) (?:off|away|out) (?:for|to be|to get) (?<w>.+)$")]
+    [GeneratedRegex("^(?<x>.+?) (?:is|'s|are|was|has|have)? ?(?:at|in|gone to|gone off to|went to|off to|off at|away at|away to|sent to|taken to|dropped off at|dropped at|with|sent off to|posted to|been sent to|over at|down at|up at) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?:\\w+ )?(?:sent|took|dropped|posted|delivered|handed|gave|shipped) (?<x>.+?) (?:off |over |in )?(?:to|at|in at|off at|in to|with|for) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?<x>.+?) (?:is|'s|are|has|have)? ?(?:gone|away|off|out|sent|sent off|sent away|been sent|been sent off|sent out)(?: off| away| separately| out)?(?: (?:on|in) the (?:van|post|lorry|truck)| by courier)? (?:for|to be|to get|to the (?:fellow|man|chap|bloke|guy|lad|woman|lady|firm|place|people)\\b[a-z ]*? (?:for|to)) (?<w>.+)$|^(?:sent|took) (?<x>.+?) (?:off|away|out) (?:for|to be|to get) (?<w>.+)$")]
     private static partial Regex SentTo();
 
     private int Away(Stretch clause, Stretch rest)
@@ -20,6 +20,8 @@ internal sealed partial class Listener
         if (sent.Count == 0 && (Nameless(xFrom, xTo) ?? topic ?? LastThing()) is { } other)
             sent = [Word(xFrom) is "it" or "they" or "them" && topic is not null ? topic : other];
         if (sent.Count == 0)
+            return -1;
+        if (sent.All(t => t.Sort == ThingSort.Unknown && (t.Name.Split(' ').Length > 4 || NumberWords.At(tokens, xFrom) is not null)))
             return -1;
         int end = SentEnd(clause, rest);
         Due? due = null;

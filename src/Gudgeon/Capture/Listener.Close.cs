@@ -40,6 +40,29 @@ internal sealed partial class Listener
             return clause.Count;
         }
 
+        // "tested for cracks, none found"
+        if (Range(start, fault.From).Any(k => Word(k) is "for" && Word(k - 1) is "tested" or "checked" or "looked" or "inspected" or "it" or "them" or "dye" or "testing" or "looking" or "checking"))
+        {
+            int next = end < tokens.Count && tokens[end].IsBreak ? ClauseEnd(end + 1, tokens.Count) : end;
+            if (Range(end, next).Any(k => Word(k) is "none" or "nothing" or "clear" or "no" or "not") && (topic ?? LastThing()) is { } tested)
+            {
+                About(tested with { Detail = "" }, Range(start, next).Where(k => !tokens[k].IsBreak), t => new Seen(t, $"no {Word(fault.From)}", Said(start, next)));
+                skipTo = next;
+            }
+            else
+                Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(start, end)}”", Range(start, end));
+            return clause.Count;
+        }
+
+        if (Word(start) is "something" or "someone" or "somebody" or "anything" && inClause is null)
+        {
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(start, end)}”", Range(start, end));
+            return clause.Count;
+        }
+
+        if (inClause is null && (seen is null || seenAt < start) && Range(start, fault.From).Any(k => Word(k) == "oil") && !clause.Take(i).Any(p => p is ThingPhrase) && Vessel() is { } vessel)
+            thing = vessel;
+
         // "valley's full of sludge": what is named here, not what was spoken of before.
         if (topic is null && inClause is null && (seen is null || seenAt < start) && clause.Take(i).All(p => p is WordPhrase or NumPhrase) && clause.Take(i).Any(p => p is WordPhrase { Filler: false }) && Nameless(start, fault.From) is { } fresh && !fresh.Name.Split(' ').All(Lexicon.Fillers.Contains))
             thing = fresh;
@@ -79,6 +102,15 @@ internal sealed partial class Listener
         var all = Range(from, stop).Where(k => !tokens[k].IsBreak);
         if (fault.Fault == "hissing" && resolver.Cylinder is { } cylinder)
             thing = Hissing(start, stop, cylinder) ?? thing;
+        if (thing is { Sort: ThingSort.Unknown } && !(Word(start) is "the" or "a" or "an" or "that" or "this" or "my" or "some" or "little" or "both") && !tokens[start].Glued && topic is null && !denied && thing.Name.Split(' ').Length < 2 && context.Taught.Count == 0)
+        {
+            Ask(DoubtSort.NotTold, $"What is {fault.Fault}: “{Said(start, stop)}”?", all);
+            return clause.Count;
+        }
+
+        // "three studs broke off on the left", "broke on number four": which of the parts they hold.
+        if (thing.Ids.Count > 1 && thing.Sort == ThingSort.Fasteners && WhichAfter(thing, fault.To, stop) is { } which1)
+            thing = which1;
         if (denied)
             About(thing, all, t => new Seen(t, Denied(start, fault), words));
         else if (fault.Damage)
@@ -97,6 +129,23 @@ internal sealed partial class Listener
         while (i + 1 < clause.Count && clause[i + 1].From < stop)
             i++;
         return i;
+    }
+
+    /// <summary>The part of a row that is named after the fault, by side or number.</summary>
+    private Thing? WhichAfter(Thing thing, int from, int to)
+    {
+        for (int k = from; k < to; k++)
+        {
+            if (Word(k) is not "on")
+                continue;
+            int at = Word(k + 1) is "the" or "number" or "cylinder" ? k + 2 : k + 1;
+            if (Word(at) is "left" or "right" && Select(thing, null, Word(at)) is { Ids.Count: > 0 } side && side.Ids.Count < thing.Ids.Count)
+                return side;
+            if (NumberWords.At(tokens, at) is { IsCount: true } n && Word(k + 1) is not "the" && Select(thing, n.Int, "") is { Ids.Count: > 0 } one && one.Ids.Count < thing.Ids.Count)
+                return one;
+        }
+
+        return null;
     }
 
     private string Denied(int start, FaultPhrase fault)
@@ -187,6 +236,19 @@ internal sealed partial class Listener
             return;
         if (Choice(told, lots, joint, off))
             return;
+        if (told.PerSide && joint.Ids.Count is > 1 and <= 6 && joint.Others.Count == 0)
+        {
+            if (told.FromPart && !off)
+                About(of, told.Tokens, t => new Off(t, []));
+            foreach (string id in joint.Ids)
+            {
+                var one = joint with { Ids = [id], Name = index.Engine.Parts.TryGetValue(id, out var part) ? part.Name : joint.Name };
+                Add(told.Undone || told.FromPart || off || told.Place is not null ? new Undone(one, lots, told.Sides.GetValueOrDefault(id) ?? told.Place) : new Count(one, lots), told.Tokens);
+            }
+
+            return;
+        }
+
         bool line = of.Sort == ThingSort.Line;
         if (lots.All(l => l.Count is null && !l.Uncounted && l.Size.IsEmpty))
         {

@@ -142,7 +142,7 @@ internal sealed partial class Listener
         var (what, now) = Told(from, stop, word is "no" or "nope");
         if (what.Length == 0 || (what == "day" && word.StartsWith("should", StringComparison.Ordinal)))
             return -1;
-        if (what == "count" && Word(from) is "number" or "cylinder" or "no" && Renumbered(from, stop, Range(clause.From, end)))
+        if (what == "count" && (Word(from) is "number" or "cylinder" or "no" || Picked(from, stop).Count > 1) && Renumbered(from, stop, Range(clause.From, end)))
             return end;
         string was = not < 0 ? "" : Told(not + 1, end, false).Text is { Length: > 0 } told ? told : Said(Skip(not + 1, end), end);
         if (what == "place" && was.Length > 0 && was.All(char.IsAsciiDigit))
@@ -202,6 +202,13 @@ internal sealed partial class Listener
     {
         if (facts.LastOrDefault() is not (Damaged or Seen or Off or On or Put or Measured) || About(facts[^1]) is not { Kind.Length: > 0 } thing || In(from, to).OfType<NumPhrase>().FirstOrDefault() is not { } num)
             return false;
+        if (thing.Ids.Count > 1 && Picked(from, to) is { Count: > 1 } several && SelectAll(thing with { Others = [] }, several) is { } these)
+        {
+            facts[^1] = With(facts[^1], these) with { Spans = [.. facts[^1].Spans, .. Spans(clause)] };
+            (topic, seen) = (these, these);
+            return true;
+        }
+
         if (Select(thing, num.Num.Int, "") is not { Ids.Count: > 0 } other || other.Ids.SequenceEqual(thing.Ids))
             return false;
         facts[^1] = With(facts[^1], other) with { Spans = [.. facts[^1].Spans, .. Spans(clause)] };

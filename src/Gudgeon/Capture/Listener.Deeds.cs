@@ -34,6 +34,31 @@ internal sealed partial class Listener
             return clause.Count;
         }
 
+        // What is told after "until" or "if" has not happened.
+        if (phrase.Act is Act.Off or Act.On or Act.Undo or Act.Part or Act.Cap or Act.Tighten or Act.Drain && Range(clause[0].From, phrase.From).Any(k => Word(k) is "until" or "till" or "til" or "unless" or "if" or "once"))
+        {
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(clause[0].From, end)}”", Range(clause[0].From, end));
+            pending.RemoveAll(p => p.From >= clause[0].From);
+            return clause.Count;
+        }
+
+        // "glow plugs, one two and four came out": which of those just named.
+        if (phrase.Act is Act.Off or Act.Undo or Act.On && pending is [.., { Thing: { Ids.Count: > 1, Kind.Length: > 0 } } row] && row.To < phrase.From && phrase.From > clause[0].From && Picked(Math.Max(row.To, clause[0].From), phrase.From) is { Count: > 0 } picked && SelectAll(row.Thing, picked) is { } those)
+            pending[^1] = (those, row.From, phrase.From);
+
+        // "rockers off the left side"
+        if (phrase is { Act: Act.Off, Word: "off" } && pending.Count > 0 && Word(phrase.To) == "the" && Word(phrase.To + 1) is "left" or "right" && (Word(phrase.To + 2) is "side" or "bank" or "hand" || phrase.To + 2 >= tokens.Count || tokens[phrase.To + 2].IsBreak))
+        {
+            string side = Word(phrase.To + 1);
+            for (int k = 0; k < pending.Count; k++)
+            {
+                if (pending[k].Thing.Ids.Count > 1 && Select(pending[k].Thing, null, side) is { Ids.Count: > 0 } half && half.Ids.Count < pending[k].Thing.Ids.Count)
+                    pending[k] = (half, pending[k].From, pending[k].To);
+            }
+
+            all = Range(phrase.From, Word(phrase.To + 2) is "side" or "bank" ? phrase.To + 3 : phrase.To + 2);
+        }
+
         // "comes off first", "going on tonight": how it goes, not that it went.
         if (phrase.Act is Act.Off or Act.On or Act.Undo && Word(phrase.From - 1) is "comes" or "coming" or "goes" or "going" or "gets" or "getting" && Remark(new Stretch(tokens, clause[0].From, end)) > 0)
             return clause.Count;
@@ -160,6 +185,26 @@ internal sealed partial class Listener
 
         forward = (phrase.Act, phrase.From, phrase.To);
         return i;
+    }
+
+    /// <summary>Numbers and nothing else between a name and a deed.</summary>
+    private List<int> Picked(int from, int to)
+    {
+        var list = new List<int>();
+        for (int k = from; k < to;)
+        {
+            if (NumberWords.At(tokens, k) is { IsCount: true } n && n.To <= to)
+            {
+                list.Add(n.Int);
+                k = n.To;
+            }
+            else if (Word(k) is "and" or "number" or "numbers" or "only" or "just" or "all" || tokens[k].Sort == TokenSort.Comma)
+                k++;
+            else
+                return [];
+        }
+
+        return list;
     }
 
     private void StartTight(Thing thing, IEnumerable<int> from)
@@ -292,7 +337,7 @@ internal sealed partial class Listener
     {
         var from = clause.Skip(i).OfType<ThingPhrase>().FirstOrDefault();
         int fluidAt = Enumerable.Range(clause[0].From, end - clause[0].From).FirstOrDefault(k => Fluids.Contains(Word(k)), -1);
-        string fluid = fluidAt >= 0 ? Word(fluidAt) : from?.Thing.Kind is "sump" or "oil-filter" or "oil-tank" or "oil-cooler" ? "oil" : "fluid";
+        string fluid = fluidAt >= 0 ? Word(fluidAt) : (from?.Thing ?? topic)?.Kind is "sump" or "oil-filter" or "oil-tank" or "oil-cooler" ? "oil" : "fluid";
         int to = from?.To ?? phrase.To + 1;
         Add(new Drained(fluid, amount.Amount, from is null ? null : from.Thing with { Others = [] }), Range(amount.From, Math.Max(to, fluidAt + 1)));
         if (from is not null)
@@ -385,6 +430,14 @@ internal sealed partial class Listener
         }
 
         bool before = Nameless(a, from) is not null;
+        // A name is a few nouns: verbs, numbers and the like mean that something else was told.
+        if (topic is not null && !before || taken.Name.Split(' ') is var said && (said.Length > 4 || said.Any(w => w.EndsWith("ed", StringComparison.Ordinal) || w is "one" or "two" or "three" or "four" or "five" or "six" or "seven" or "eight" or "nine" or "ten" or "eleven" or "twelve" or "something" or "someone" or "anything" or "everything" or "day" or "light" or "time" or "um" or "backed" or "wrench" or "hat" or "radio" or "photo")))
+        {
+            forward = null;
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(start, end)}”", Range(start, end).Where(k => !tokens[k].IsBreak));
+            return;
+        }
+
         if (taken.Name.Split(' ').All(w => Lexicon.Fillers.Contains(w) || w is "again" or "later" or "everything" or "all" or "lot"))
             return;
         Apply(Act.Off, taken, before ? Range(a, to) : Range(from, end));

@@ -10,7 +10,7 @@ internal sealed partial class Listener
 {
     private const string Lead = "^(?:(?:and|but|so|right|ok|okay|also|still|just|then|oh|well|hmm|damn|bugger|now|anyway|really|i think|i reckon|reckon|think|note|,) ?)*";
 
-    private const string Who = "(?:i|we|you|he|she|they|it|that|this)?(?: ?(?:'ve|'ll|'d|'m|'re|am|are|have|still|just|really|had|also|do|is|'s))* ?";
+    private const string Who = "(?:i|we|you|he|she|they|it|that|this|someone|somebody)?(?: ?(?:'ve|'ll|'d|'m|'re|am|are|have|still|just|really|had|also|do|is|'s))* ?";
 
     [GeneratedRegex(Lead + Who + "(?:must |need to |got to |gotta |have to |should |mustnt |to |please )?(?:remember(?! where| which| what| if)|dont forget|do not forget|dont let me forget|make sure|note to self|reminder|mental note|remind me to|mustnt forget|must not forget|never forget)\\b.*$")]
     private static partial Regex Reminds();
@@ -23,6 +23,9 @@ internal sealed partial class Listener
 
     [GeneratedRegex("\\b(?:(?:has|have|needs?|wants?|got|'s got|'ve got|ought|is|are|'s|'re|am|still|yet|due|supposed|ready|waiting|going) (?:still |also |just |now |probably |maybe |only )?to|gonna|must|should|will|'ll|shall|might|may|could|can|cannot|to be|coming|going|comes|goes|needs|want|wants|need) (?:also |then |now |probably |maybe |still |all |just |both )*(?<v>come|be|get|go|going|coming|off|out|have|take|taken|do|done|pull|drop|lift|remove|undo|fit|refit|put|strip|mark|tag|cap|plug|drain|measure|check|clean|split|coming)\\b(?<r>.*)$")]
     private static partial Regex Obliges();
+
+    [GeneratedRegex(Lead + "(?:where (?:was|were|had|am) (?:i|we)(?: got to| up to)?|is this (?:thing )?on|(?:(?:my |the |me )|(?=[a-z]+ 's ))(?:back|hands?|knees?|fingers?|feet|eyes|dinner|tea|kettle|phone|dog|cat|kids|wife|missus|light|lights|rain|weather|radio|heater|torch|beer|coffee|lunch|neighbours?|neighbor|boss|garage door)(?:'s| 's| is| are| was| were)? (?:wrecked|killing|frozen|cold|dead|ready|on|off|out|gone|black|filthy|done|knackered|shot|tired|sore|fading|going|calling|barking|wet|rang|ringing|bad)\\b.*|(?:lost|wasted|spent) (?:a|the|half|all|most of) .*(?:day|morning|evening|night|hour|afternoon|weekend)s?\\b.*)$")]
+    private static partial Regex SmallTalk();
 
     [GeneratedRegex("\\b(?:tomorrow|tonight|later|later on|next|next week|next time|at the weekend|this weekend|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|in the morning|first thing|after (?:tea|lunch|dinner|work))\\b")]
     private static partial Regex Ahead();
@@ -46,6 +49,18 @@ internal sealed partial class Listener
             return Intend(clause);
         if (Regrets().IsMatch(line))
             return Remark(clause);
+        if (Regex.IsMatch(line, "^(?:or |but |it |they |there |that )*(?:might|may|could|must)(?: have|'ve| 've) (?:been|had)\\b|^or (?:was|is) it\\b|^(?:or )?(?:maybe|perhaps|possibly|could be|might be) (?:it was |there were |it 's )?[a-z0-9]+$"))
+        {
+            Ask(DoubtSort.NotTold, $"“{Said(clause.From, clause.To)}”: which is it?", Range(clause.From, clause.To));
+            return clause.To;
+        }
+
+        if (SmallTalk().IsMatch(line))
+        {
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(clause.From, clause.To)}”", Range(clause.From, clause.To));
+            return clause.To;
+        }
+
         return -1;
     }
 
@@ -71,6 +86,8 @@ internal sealed partial class Listener
     private bool Obliged(Stretch clause, Match must)
     {
         string cue = must.Value;
+        if (Regex.IsMatch(cue, "^(?:can|could|will|'ll|shall|might|may|must|should|cannot|gonna) (?:off|out|coming|going)"))
+            return false;
         if (Regex.IsMatch(cue, "^(?:comes|goes|coming|going|can|could|'s|is|are|'re|am|need|needs|want|wants|got|have|has|still|due) ?(?!.*\\bto\\b)") && !Regex.IsMatch(cue, "\\b(?:coming|going|could|can) (?:off|out|to|come|be)\\b"))
             return false;
         return In(clause.From, clause.To).Any(p => p is ThingPhrase) || topic is not null || draft is not null;

@@ -26,6 +26,10 @@ internal sealed partial class Listener
         var clause = phrases.Where(p => p.From >= from && p.From < end).ToList();
         forward = null;
         clauseFrom = from;
+        if (from < skipTo)
+            return;
+        if (buying && clause.Count > 0 && clause.All(p => p is WordPhrase { Filler: true } or ThingPhrase or DetailPhrase or NumPhrase or LotPhrase or BreakPhrase or AmountPhrase || p is WordPhrase { Word: "set" or "kit" }) && clause.Any(p => p is ThingPhrase or DetailPhrase))
+            forward = (Act.Buy, from, from);
         if (facts.LastOrDefault() is Found { Where.Length: 0 } found && Word(from) is "under" or "behind" or "in" or "on" or "beside" or "between" or "underneath" or "down" or "inside" && clause.All(p => p is WordPhrase or PlacePhrase or ThingPhrase or WherePhrase or DetailPhrase))
         {
             facts[^1] = found with { Where = Said(from, end), Spans = [.. found.Spans, .. Spans(Range(from, end))] };
@@ -80,6 +84,7 @@ internal sealed partial class Listener
 
         if (forward is { Act: Act.Buy } wanted && facts.LastOrDefault() is not ToBuy && (draft?.Of ?? seen ?? topic ?? LastThing()) is { } lacking && Range(wanted.From, end).All(k => !used[k]))
             Apply(Act.Buy, draft is { } joint && lacking.Sort != ThingSort.Fasteners ? topic ?? lacking : lacking with { Detail = lacking.Sort == ThingSort.Part && lacking.Detail is "gasket" or "seal" or "O-ring" ? lacking.Detail : "" }, Range(wanted.From, end));
+        buying = forward is { Act: Act.Buy };
         if (forward is { Act: Act.Off } off && pending.Count == 0)
             OffUnknown(off.From, off.To, from, end);
         forward = null;
@@ -240,7 +245,7 @@ internal sealed partial class Listener
         }
         else
         {
-            if (!(before is "and" or "plus" || (phrase.From > 0 && tokens[phrase.From - 1].Sort == TokenSort.Comma && pending.Count > 0 && ListGoesOn(phrase))))
+            if (!(before is "and" or "plus" || (phrase.From > 0 && tokens[phrase.From - 1].Sort == TokenSort.Comma && pending.Count > 0 && pending[^1].To >= phrase.From - 1 && ListGoesOn(phrase))))
                 Unsaid();
             pending.Add((phrase.Thing, phrase.From, phrase.To));
             (fasteners, toldNumber) = (false, phrase.Number);
@@ -424,6 +429,12 @@ internal sealed partial class Listener
     }
 
     private int clauseFrom;
+
+    /// <summary>What follows was told already.</summary>
+    private int skipTo;
+
+    /// <summary>A shopping list goes on after a pause.</summary>
+    private bool buying;
 
     /// <summary>"the six coils": how many parts were said, for what each of them has.</summary>
     private int? toldNumber;

@@ -81,7 +81,7 @@ internal sealed partial class Listener
 
         if (num.IsCount && draft is { Fitting: true } && (Word(num.From - 1) is "to" or "at" || tokens.ElementAtOrDefault(num.From - 1).Sort == TokenSort.Comma) && num.Value is >= 5 and <= 400 && (Word(num.To) is "then" or "and" or "plus" or "" || num.To >= tokens.Count || tokens[num.To].IsBreak))
         {
-            draft.Stages.Add($"{num.Int} (unit not said)");
+            draft.Stages.Add($"{num.Int} {(inchBook ? "lbf ft" : "N m")}");
             draft.Tokens.AddRange(Range(num.From, num.To));
             return;
         }
@@ -275,7 +275,7 @@ internal sealed partial class Listener
     private int Plain(WordPhrase word, List<Phrase> clause, int i, Phrase? next, int end)
     {
         bool stops = i + 1 >= clause.Count || clause[i + 1] is BreakPhrase or AmountPhrase or LotPhrase || clause[i + 1] is WordPhrase { Word: "and" or "again" or "with" or "now" or "finger" or "hand" or "loosely" or "but" };
-        if (word.Word is "on" or "in" && stops && pending.Count > 0 && (word.Word == "on" || Word(word.From - 1) is "'s" or "is" or "are" or "went" or "back" || i + 1 >= clause.Count || pending[^1].Thing.Kind is "piston" or "crank" or "cam" or "plug" or "thrust" or "main-shell" or "rod-shell" or "circlip" or "gudgeon" or "valve-in" or "valve-ex" or "spring" or "collet" or "rod" or "follower" or "pushrod" or "injector" or "glow-plug" or "core-plug" or "ring-comp" or "starter" or "liner"))
+        if (word.Word is "on" or "in" && (stops || (word.Word == "on" && Word(word.From - 1) is "'s" or "is" or "are" or "went" && Word(word.To) is "over" or "at" or "first" or "dry" or "loosely" or "temporarily" or "just" or "using" or "without" or "hand" or "properly" or "nice" or "already")) && pending.Count > 0 && (word.Word == "on" || Word(word.From - 1) is "'s" or "is" or "are" or "went" or "back" || i + 1 >= clause.Count || pending[^1].Thing.Kind is "piston" or "crank" or "cam" or "plug" or "thrust" or "main-shell" or "rod-shell" or "circlip" or "gudgeon" or "valve-in" or "valve-ex" or "spring" or "collet" or "rod" or "follower" or "pushrod" or "injector" or "glow-plug" or "core-plug" or "ring-comp" or "starter" or "liner"))
         {
             foreach (var (thing, from, to) in pending.ToList())
                 Apply(Act.On, thing, Range(from, to).Append(word.From));
@@ -338,6 +338,24 @@ internal sealed partial class Listener
         // "lower's fine" after the upper one: its partner.
         if (word.Word is "upper" or "lower" or "left" or "right" or "front" or "rear" or "inner" or "outer" or "inlet" or "exhaust" && FaultNext(clause, i) is not null && topic is { Kind.Length: > 0, Sort: ThingSort.Part } first && Partner(first, word.Word) is { } partner)
             (seen, seenAt, seenCount, fasteners) = (partner, word.From, null, false);
+        if ((word.Word == "each" || (word.Word is "a" or "per" && Word(word.To) is "side" or "bank" or "head" or "end")) && draft is { Lots.Count: > 0, Of.Ids.Count: > 1 and <= 6 } sides)
+        {
+            sides.PerSide = true;
+            sides.Tokens.Add(word.From);
+            if (Word(word.To) is "side" or "bank")
+                sides.Tokens.Add(word.To);
+        }
+
+        if (word.Word == "by" && Word(word.To) == "hand" && draft is { Fitting: true } run && !run.Stages.Contains("hand tight") && Range(clause[0].From, word.From).Any(k => Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0 || Word(k) is "tightened" or "run" or "nipped" or "done"))
+        {
+            run.Stages.Add("hand tight");
+            run.Tokens.AddRange([word.From, word.To]);
+        }
+
+        // "the left's a no go": its partner is spoken of from here.
+        if (word.Word is "left" or "right" or "other" or "upper" or "lower" or "front" or "rear" && Word(word.To) is "'s" or "is" or "hasnt" or "isnt" or "wont" or "has" && FaultNext(clause, i) is null && topic is { Kind.Length: > 0, Sort: ThingSort.Part } first0 && Partner(first0, word.Word) is { } side0)
+            (topic, seen, seenAt, fasteners) = (side0, side0, word.From, false);
+
         if (word.Word == "each" && toldNumber is > 1 and var parts && draft is { Lots: [.., { Lot.Count: { } per } last], Of.Ids.Count: 1 })
         {
             draft.Lots[^1] = last with { Lot = last.Lot with { Count = per * parts } };
@@ -348,7 +366,13 @@ internal sealed partial class Listener
         if (word.Word is "too" or "likewise" or "also" && pending.Count > 0 && lastDeed is { } also && (next is null or BreakPhrase or WordPhrase { Word: "and" or "as" }))
         {
             foreach (var (thing, from, to) in pending.ToList())
-                Apply(also.Act, thing, Range(from, to).Append(word.From));
+            {
+                if (facts.LastOrDefault() is Damaged or Seen && lastDeed?.From < clauseFrom)
+                    Add(With(facts[^1], thing with { Others = [] }), Range(from, to).Append(word.From));
+                else
+                    Apply(also.Act, thing, Range(from, to).Append(word.From));
+            }
+
             (seen, topic) = (pending[^1].Thing, pending[^1].Thing);
             pending.Clear();
             return i;
@@ -360,9 +384,9 @@ internal sealed partial class Listener
             draft.Tokens.Add(word.From);
         }
 
-        if (word.Word is "oiled" or "lubed" or "greased" or "threadlocked" or "lightly" && draft is { Fitting: true })
+        if (word.Word is "oiled" or "lubed" or "greased" or "threadlocked" or "threadlock" or "loctited" or "loctite" or "lightly" && draft is { Fitting: true })
         {
-            draft.Stages.Add(word.Word);
+            draft.Stages.Add(word.Word is "threadlock" or "loctited" or "loctite" ? "threadlocked" : word.Word);
             draft.Tokens.Add(word.From);
         }
 

@@ -21,9 +21,17 @@ internal sealed partial class Listener
             }
         }
 
+        if (draft is { Of.Ids.Count: 2 } both && Range(clauseFrom, phrase.From).LastOrDefault(k => Word(k) is "left" or "right", -1) is >= 0 and var sided && sided >= phrase.From - 3 && Select(both.Of, null, Word(sided)) is { Ids: [var sideId] })
+        {
+            both.PerSide = true;
+            both.Sides[sideId] = phrase.Place;
+            both.Tokens.AddRange(all.Prepend(sided));
+            return;
+        }
+
         if (draft is { Loose: true } && phrase.Place.PartAt >= 0 && things.At(phrase.Place.PartAt) is { } holder)
             Adopt(draft, holder);
-        if (draft is not null && (draft.FromPart || offNow.Contains(draft.Of.Code)) && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && draft.Of.Sort is ThingSort.Part && (IsRoomy(phrase.Place) || Range(clauseFrom, phrase.From).Any(k => Word(k) is "it" or "itself")))
+        if (draft is not null && (draft.FromPart || offNow.Contains(draft.Of.Code)) && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && draft.Of.Sort is ThingSort.Part && (IsRoomy(phrase.Place) || Range(clauseFrom, phrase.From).Any(k => Word(k) is "it" or "itself" or "goes" or "lives") && !Range(clauseFrom, phrase.From).Any(k => Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0)))
         {
             // Bolts go in bags and tins; what lies on a bench or a shelf is the part.
             Stow(draft.Of, phrase.Place, all);

@@ -17,6 +17,7 @@ internal sealed partial class Listener
             () => LeftOverBolt(clause),
             () => Staged(clause, rest),
             () => StageNamed(clause),
+            () => StageFigures(clause),
             () => Correction(clause, rest),
             () => Question(at, end, false) ?? -1,
             () => Naming(clause),
@@ -39,7 +40,7 @@ internal sealed partial class Listener
             () => Framed(clause));
     }
 
-    [GeneratedRegex("^(?:and |so |ok |okay |right |first |then )*(?:the )?(?:(?<b>battery ?(?:'s |is |was )?(?:off|disconnected|out|unhooked))|(?<e>(?:engine|motor) ?(?:'s|is|'s come|came|has come|'s finally|is finally) out(?: of the (?:car|van|bike|boat|truck))?)|(?<s>(?:engine|motor|block) ?(?:'s|is) (?:now |up )?on the (?:engine )?stand)|(?<l>(?:crank|flywheel) ?(?:'s|is) locked|locked the (?:crank|flywheel))|(?<b2>(?:i |we |'ve |just |first )*(?:disconnected|took off|unhooked|isolated|pulled|whipped off|undid|have disconnected) (?:the |my )?battery(?! lead| cable| strap| tray| clamp| earth)(?: off| first)?)|(?<p>(?:(?:fuel pressure|pressure) ?(?:'s|is|was)? ?(?:let down|released|off|bled off|bled|relieved|dumped))|(?:i |we |'ve |just )*(?:let|released|relieved|bled|dropped|dumped|bled off) (?:the |off the )?fuel (?:rail )?pressure(?: down| off)?)|(?<cm>(?:i |we |stuffed |put |a |some |clean |stuck |'ve |old )*(?:rags?|cloths?|towels?)(?: stuffed| packed)? (?:in|into|over|round|across) the (?:crank ?)?(?:case mouths?|crankcase mouths?|crank ?case)))\\b(?: now| at last| already)?")]
+    [GeneratedRegex("^(?:and |so |ok |okay |right |first |then )*(?:the )?(?:(?<b>battery ?(?:'s |is |was )?(?:off|disconnected|out|unhooked))|(?<h>(?:engine|motor|it) ?(?:'s|is|now)? ?(?:now )?(?:hanging|hung|swinging|dangling|hooked up|slung)(?: up)? (?:off|on|from|in) the (?:hoist|crane|chain|gantry|block|sling|slings))|(?<e>(?:engine|motor) ?(?:'s|is|'s come|came|has come|'s finally|is finally) out(?: of the (?:car|van|bike|boat|truck))?)|(?<s>(?:engine|motor|block) ?(?:'s|is) (?:now |up )?on the (?:engine )?stand)|(?<l>(?:crank|flywheel) ?(?:'s|is) locked|locked the (?:crank|flywheel))|(?<b2>(?:i |we |'ve |just |first )*(?:disconnected|took off|unhooked|isolated|pulled|whipped off|undid|have disconnected) (?:the |my )?battery(?! lead| cable| strap| tray| clamp| earth)(?: off| first)?)|(?<p>(?:(?:fuel pressure|pressure) ?(?:'s|is|was)? ?(?:let down|released|off|bled off|bled|relieved|dumped))|(?:i |we |'ve |just )*(?:let|released|relieved|bled|dropped|dumped|bled off) (?:the |off the )?fuel (?:rail )?pressure(?: down| off)?)|(?<cm>(?:i |we |stuffed |put |a |some |clean |stuck |'ve |old )*(?:rags?|cloths?|towels?)(?: stuffed| packed)? (?:in|into|over|round|across) the (?:crank ?)?(?:case mouths?|crankcase mouths?|crank ?case)))\\b(?: now| at last| already)?")]
     private static partial Regex Operations();
 
     /// <summary>Something done to the whole engine: battery off, engine out.</summary>
@@ -55,7 +56,7 @@ internal sealed partial class Listener
         if (Operations().Match(clause.Line) is not { Success: true } match)
             return -1;
         var (from, to) = clause.Tokens(match.Groups[0]);
-        string id = match.Groups["cm"].Success ? "op:cover-case-mouth" : match.Groups["b"].Success || match.Groups["b2"].Success ? "op:battery-off" : match.Groups["e"].Success ? "op:engine-out" : match.Groups["s"].Success ? "op:on-stand" : match.Groups["l"].Success ? "op:lock-crank" : "op:fuel-safe";
+        string id = match.Groups["h"].Success ? "op:hang" : match.Groups["cm"].Success ? "op:cover-case-mouth" : match.Groups["b"].Success || match.Groups["b2"].Success ? "op:battery-off" : match.Groups["e"].Success ? "op:engine-out" : match.Groups["s"].Success ? "op:on-stand" : match.Groups["l"].Success ? "op:lock-crank" : "op:fuel-safe";
         Add(new Did(id, index.Engine.Operations.TryGetValue(id, out var known) ? known.Name : id[3..].Replace('-', ' ')), Range(from, to));
         return to;
     }
@@ -302,8 +303,30 @@ internal sealed partial class Listener
         return clause.To;
     }
 
-    [GeneratedRegex("^(?<x>.*?)(?:has|have|needs|need|must|got) (?:to )?(?:go|be|get) back\\b(?<when>.*)$|^(?:must |need to |have to |got to |gotta )?(?:return|take|give|hand) (?<x>.+?) back\\b(?<when>.*)$|^(?<x>.+?) (?:(?:is|'s) )?(?:only )?(?:borrowed|on loan|hired|mine|ours|due back|on hire)\\b(?<when>.*)$|^(?:borrowed|hired) (?<x>.+?) (?<when>(?:till|until|due back|for).*)$|^(?:must |need to |have to )?return (?<x>.+?) (?<when>by .*|on .*|before .*)$|^(?<x>.+?) (?:has|have|needs?|must|got|wants?) (?:to )?(?:be )?(?:returned|returning|taken back|given back|handed back)\\b(?<when>.*)$")]
+    [GeneratedRegex("^(?<x>.*?)(?:has|have|needs|need|must|got) (?:to )?(?:go|be|get) back\\b(?<when>.*)$|^(?:must |need to |have to |got to |gotta )?(?:return|take|give|hand) (?<x>.+?) back\\b(?<when>.*)$|^(?<x>.+?) (?:(?:is|'s) )?(?:only )?(?:borrowed|on loan|hired|mine|ours|due back|on hire)\\b(?<when>.*)$|^(?<x>(?:the |that |his |her )?[a-z]+(?: [a-z]+)?) (?:goes|go|going) back(?: to [a-z' ]+?)? (?<when>(?:on |by )?(?:tomorrow|tonight|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|the ).*)$|^(?:borrowed|hired) (?<x>.+?) (?<when>(?:till|until|due back|for).*)$|^(?:must |need to |have to )?return (?<x>.+?) (?<when>by .*|on .*|before .*)$|^(?<x>.+?) (?:has|have|needs?|must|got|wants?) (?:to )?(?:be )?(?:returned|returning|taken back|given back|handed back)\\b(?<when>.*)$")]
     private static partial Regex GoesBackBy();
+
+    [GeneratedRegex("^(?:then |and |,)*(?<n>first|second|third|final|last|stage (?:one|two|three|1|2|3))(?: stage| go| pass)? (?:at |to |was |is |done |done to |done at )*(?<v>[a-z0-9 ]+)$")]
+    private static partial Regex StageFigure();
+
+    /// <summary>"first stage forty, second stage seventy": figures of the joint told last.</summary>
+    private int StageFigures(Stretch clause)
+    {
+        if (!clause.Line.Contains("stage", StringComparison.Ordinal) || StageFigure().Match(clause.Line) is not { Success: true } match || NumberWords.At(tokens, clause.Tokens(match.Groups["v"]).From) is not { IsCount: true } n || n.To < clause.To && Units.At(tokens, n.To, n) is null)
+            return -1;
+        string unit = Units.At(tokens, n.To, n)?.Unit ?? (inchBook ? "lbf ft" : "N m");
+        if (draft is not { Fitting: true })
+        {
+            if ((draft?.Of ?? topic ?? LastJoint()) is not { } of)
+                return -1;
+            Flush();
+            StartTight(of.Sort == ThingSort.Fasteners ? of with { Sort = ThingSort.Part } : of, Range(clause.From, clause.To));
+        }
+
+        draft!.Stages.Add($"{n.Int} {unit}");
+        draft.Tokens.AddRange(Range(clause.From, clause.To));
+        return clause.To;
+    }
 
     private int GoBack(Stretch clause)
     {
@@ -362,7 +385,7 @@ internal sealed partial class Listener
         return null;
     }
 
-    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|(?:cant|cannot|wont|couldnt) (?:go on|carry on|do (?:any ?|anything |much )?(?:more|anything|else|further|much)|get (?:any )?(?:further|on)|finish|continue|start|proceed|progress) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|due|due in|turns? up|delivered|expected)(?: back)?(?: from [a-z ']+?)? (?<d>(?:on |by |for )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*)$|^(?:.+?) (?:is|are|'s|'re) (?:sending|posting|shipping|bringing|dropping off|delivering) (?:me |over |round )?(?<x>(?!for|to).+)$|^(?:and )?(?:i |we |'ve |have |already )*(?:ordered|sent off for|sent for|bought|paid for) (?<x>.+)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|leave it|leaving it|left it|left to soak|marinating)) (?<u>(?:till|until|overnight|for|over).*)$")]
+    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|(?:cant|cannot|wont|couldnt) (?:go on|carry on|do (?:any ?|anything |much )?(?:more|anything|else|further|much)|get (?:any )?(?:further|on)|finish|continue|start|proceed|progress) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|due|due in|turns? up|delivered|expected)(?: back)?(?: from [a-z ']+?)? (?<d>(?:on |by |for )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*)$|^(?<x>.+?) (?:is|are|was|were)?(?: ?not|nt)? ?(?:in stock|available|ready|back in stock) (?:till|until|before|by|on) .*$|^(?<x>.+?) from (?:the )?(?:supplier|post|postman|courier|parts house|factor|motor factor|factors|shop|parts shop|dealer|breakers?) (?:on |by )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*$|^(?:.+?) (?:is|are|'s|'re) (?:sending|posting|shipping|bringing|dropping off|delivering) (?:me |over |round )?(?<x>(?!for|to).+)$|^(?:and )?(?:i |we |'ve |have |already )*(?:ordered|sent off for|sent for|bought|paid for) (?<x>.+)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|leave it|leaving it|left it|left to soak|marinating)) (?<u>(?:till|until|overnight|for|over).*)$")]
     private static partial Regex Waits();
 
     private int Waiting(Stretch clause)

@@ -73,7 +73,7 @@ internal sealed partial class Listener
         return -1;
     }
 
-    [GeneratedRegex("^(?:and |then |so |i |we |'ve |have |also |just )*(?:covered|taped|taped over|sealed|blanked|blanked off|plugged|bunged|capped|covered over|stuffed|masked|masked off|blocked off|blocked) (?:up |over |off |all |both )*(?:the )?(?:holes|ports|openings|inlets|hole|port|opening|ends|end|runners|inlet ports|exhaust ports|intake ports|mouth|unions|union|stubs|pipes|lines|hoses)(?: up| over| off)?\\b(?<w>.*)$")]
+    [GeneratedRegex("^(?:and |then |so |i |we |'ve |have |also |just )*(?:covered|taped|taped over|sealed|blanked|blanked off|plugged|bunged|capped|covered over|stuffed|masked|masked off|blocked off|blocked) (?:up |over |off |all |both )*(?:the )?(?:holes|ports|openings|inlets|hole|port|opening|ends|end|runners|inlet ports|exhaust ports|intake ports|mouth|unions|union|stubs|pipes|lines|hoses)(?: up| over| off)?\\b(?<w>.*)$|^(?:and |with |,)*(?:the |both |all )*(?:ends|end|ports|holes|openings|unions|stubs|open ends)(?: all| both)?(?: are| were|'s)? ?(?:taped|capped|plugged|bunged|blanked|covered|sealed|stuffed|taped up|taped over|capped off|bunged up|corked)\\b(?<w>.*)$")]
     private static partial Regex Covers();
 
     /// <summary>"I covered the holes with tape": those of the part just told.</summary>

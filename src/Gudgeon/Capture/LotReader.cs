@@ -60,7 +60,7 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
             int noun = at;
             while (Kinds.Contains(Word(noun)))
                 noun++;
-            count = (Lexicon.Fasteners.Longest(tokens, noun) is { Values.Count: > 0 } one && !tokens[one.To - 1].Plural) || (noun > at && SizeAfter(noun)) ? 1 : null;
+            count = (Lexicon.Fasteners.Longest(tokens, noun) is { Values.Count: > 0 } one && !tokens[one.To - 1].Plural) || SizeAfter(noun) ? 1 : null;
         }
 
         if (count is not null && Word(at) is "stage" or "stages" or "steps" or "turns" or "passes" or "times" or "goes")
@@ -92,6 +92,18 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
             {
                 size = new ThreadSize { Inch = true, Diameter = bare.Value };
                 end = at = bare.To;
+                more = true;
+            }
+            else if (fastener.Length > 0 && size is { Diameter: not null, Length: null, Inch: true } && Word(at) is "by" && NumberWords.At(tokens, at + 1) is { Sort: NumSort.Fraction or NumSort.Whole or NumSort.Decimal, Value: < 12 } inches)
+            {
+                size = size with { Length = inches.Value, LengthInch = true };
+                end = at = Word(inches.To) is "inch" or "inches" ? inches.To + 1 : inches.To;
+                more = true;
+            }
+            else if (fastener.Length > 0 && counted && size.IsEmpty && !inchBook && NumberWords.At(tokens, at) is { IsCount: true, Value: 5 or 6 or 8 or 10 or 12 } mil && Units.At(tokens, mil.To) is { Unit: "mil" or "mm" } milUnit && Word(milUnit.To) is not ("socket" or "spanner" or "head" or "heads" or "hex" or "wrench" or "long" or "af"))
+            {
+                size = size with { Diameter = mil.Value };
+                end = at = milUnit.To;
                 more = true;
             }
             else if (counted && size.Length is null && NumberWords.At(tokens, at) is { Sort: NumSort.Whole, Value: >= 8 and <= 300 } length && Word(length.To) == "long" && !inchBook)
@@ -145,6 +157,8 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         bool compared = counted && count > 1 && notes.Any(n => n is "longer" or "shorter" or "long" or "short") && Word(at) is "at" or "on" or "in" or "for" or "m" or "";
         if (notes.Contains("long") && size.Length is not null && !ones)
             notes.Remove("long");
+        if (Word(at) is "tap" or "die" or "drill" or "helicoil" or "insert" or "reamer" or "bit")
+            return null;
         if (size.IsEmpty && fastener.Length == 0 && !ones && !compared && !(share is "others" or "rest") && where.Length == 0)
             return null;
         if (where.Length > 0 && end < at && Word(at) == "one")

@@ -7,10 +7,10 @@ internal sealed record MeasureRead(int From, int To, IReadOnlyList<Measured> Rea
 internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string text, PartIndex index, ThingResolver resolver, EarContext context)
 {
     private static readonly HashSet<string> Positions =
-        ["top", "middle", "bottom", "upper", "lower", "across", "along", "thrust", "front", "rear", "cold", "hot", "wet", "dry", "inlet", "exhaust", "max", "min", "maximum", "minimum", "in", "out", "left", "right", "before", "after", "vertical", "horizontal", "first", "second", "third", "both", "each", "idle", "standard"];
+        ["top", "middle", "bottom", "upper", "lower", "across", "along", "thrust", "front", "rear", "cold", "hot", "wet", "dry", "inlet", "exhaust", "max", "min", "maximum", "minimum", "in", "out", "left", "right", "before", "after", "vertical", "horizontal", "first", "second", "third", "both", "each", "idle", "standard", "crosswise", "crossways", "lengthwise"];
 
     private static readonly HashSet<string> Links =
-        ["is", "'s", "are", "was", "were", "about", "at", "of", "the", "reads", "reading", "came", "comes", "measured", "measures", "from", "to", "a", "and", "then", "now", "on", "in", "good", "only", "still", "it", "for", "all", "way", "axis", "end", "round", "just", "nearly", "over", "under", "a", "got", "gave", "cranking", "with", "ways", "has", "have", "i", "make", "makes", "get", "gets", "before", "strip", "stripping", "checked", "dismantling", "plastic", "gauge", "feeler", "by", "now", "cylinder", "clocked", "new", "mike", "mikes", "miked", "measure", "clock", "dial", "dti", "micrometer", "calipers", "vernier", "plastigauge", "plastigage", "strip", "squashed", "squished", "maybe", "say", "roughly", "read", "showing", "shows", "weigh", "weighed", "stand", "proud", "going"];
+        ["is", "'s", "are", "was", "were", "about", "at", "of", "the", "reads", "reading", "came", "comes", "measured", "measures", "from", "to", "a", "and", "then", "now", "on", "in", "good", "only", "still", "it", "for", "all", "way", "axis", "end", "round", "just", "nearly", "over", "under", "a", "got", "gave", "cranking", "with", "ways", "has", "have", "i", "make", "makes", "get", "gets", "before", "strip", "stripping", "checked", "dismantling", "plastic", "gauge", "feeler", "by", "now", "cylinder", "clocked", "new", "mike", "mikes", "miked", "measure", "clock", "dial", "dti", "micrometer", "calipers", "vernier", "plastigauge", "plastigage", "strip", "squashed", "squished", "maybe", "say", "roughly", "read", "showing", "shows", "weigh", "weighed", "er", "um", "uh", "erm", "straight", "edge", "edges", "centre", "stand", "proud", "going"];
 
     private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
 
@@ -31,10 +31,42 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             return reversed;
         if (Word(at) is "inlet" or "inlets" or "intake" or "exhaust" or "exhausts" && NumberWords.At(tokens, at + 1) is { Sort: NumSort.Decimal, Value: < 1.5m } && tokens.Any(t => t.Stem is "clearance" or "lash" or "tappet" or "gap" || (t.Stem is "inlet" or "intake" or "exhaust" && t.Start != tokens[at].Start)))
             return Read(at, at + 1, end, new Characteristic("valve clearance", Word(at).StartsWith('e') ? "valve-ex" : "valve-in", Quantity.Length, 0.01m, 1.5m) { Series = true }, true);
+        if (NumberWords.At(tokens, at) is { Sort: NumSort.Decimal, Value: < 1.5m and > 0 } gap && Word(gap.To) is "inlet" or "inlets" or "intake" or "exhaust" or "exhausts" && (gap.To + 1 >= tokens.Count || tokens[gap.To + 1].IsBreak || Word(gap.To + 1) is "and") && tokens.Any(t => t.Stem is "clearance" or "lash" or "tappet" or "gap"))
+            return ValveGap(at, gap.Value, gap.To, gap.To + 1, Word(gap.To).StartsWith('e') ? "valve-ex" : "valve-in", "");
+        if (NumberWords.At(tokens, at) is { IsCount: true, Value: >= 2 and <= 40 } thou && Units.At(tokens, thou.To) is { Unit: "thou" } thouUnit && Word(thouUnit.To) == "on" && Valves(thouUnit.To + 1) is { } valves)
+            return ValveGap(at, thou.Value, thouUnit.To, valves.To, valves.Kind, "thou");
         if (Word(at) is "cylinder" or "cyl" && NumberWords.At(tokens, at + 1) is { IsCount: true } cylinder && Word(cylinder.To) is "mikes" or "measures" or "measured" or "miked" or "reads")
             return Read(at, at + 1, end, Characteristic.Bore);
         var (found, to) = Characteristic.Book.Longest(tokens, at);
         return found.Count == 0 ? null : Read(at, to, end, found[0]);
+    }
+
+    private (string Kind, int To)? Valves(int at)
+    {
+        while (Word(at) is "both" or "all" or "the" or "every" or "four" or "of" or "eight")
+            at++;
+        string kind = Word(at) is "inlet" or "inlets" or "intake" or "intakes" ? "valve-in" : Word(at) is "exhaust" or "exhausts" ? "valve-ex" : "";
+        int to = kind.Length > 0 ? at + 1 : at;
+        if (tokens.ElementAtOrDefault(to).Stem is "valve")
+            return (kind, to + 1);
+        return kind.Length > 0 && (to >= tokens.Count || tokens[to].IsBreak) ? (kind, to) : null;
+    }
+
+    private MeasureRead ValveGap(int at, decimal value, int figureTo, int to, string kind, string unit)
+    {
+        var lash = new Characteristic("valve clearance", kind, Quantity.Length, 0.01m, 1.5m);
+        var ways = UnitSettler.Settle(value, unit, Said(at, figureTo), lash, context, Inches());
+        var all = kind.Length > 0 ? One(kind, []) : null;
+        if (all is null)
+        {
+            var inlet = One("valve-in", []);
+            all = inlet with { Ids = [.. inlet.Ids, .. One("valve-ex", []).Ids], Name = "valves" };
+        }
+
+        previous = lash;
+        previousTo = to;
+        var measured = new Measured(lash.Name, all, [ways[0]], "", Said(at, to));
+        return new MeasureRead(at, to, [.. ways.Select(w => measured with { Values = [w] })], all, null);
     }
 
     /// <summary>"thirty thou of wobble", "six thou end float": the figure before what it measures.</summary>

@@ -12,7 +12,7 @@ internal static class NumberWords
 {
     private static readonly string[] Units = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"];
     private static readonly string[] Tens = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
-    private static readonly string[] Ordinals = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth"];
+    private static readonly string[] Ordinals = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth", "seventeenth", "eighteenth", "nineteenth", "twentieth"];
     private static readonly Dictionary<string, int> Small = Units.Index().ToDictionary(u => u.Item, u => u.Index);
     private static readonly Dictionary<string, int> Ten = Tens.Index().ToDictionary(t => t.Item, t => 20 + (10 * t.Index));
     private static readonly Dictionary<string, int> Order = Ordinals.Index().ToDictionary(o => o.Item, o => o.Index + 1);

@@ -51,7 +51,7 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         ("turns" or "turned" or "find" or "figure" or "work" or "sort" or "worked" or "sorted" or "figured" or "check" or "rule" or "ran" or "missed" or "pointed" or "sussed", "out") => Word(at + 2) is not ("of" or "the") || Word(at) is "turns" or "turned" or "ran" or "figure" or "figured",
         ("straight" or "right" or "head", "off") => things.At(at)?.To != at + 1 && Word(at) != "head",
         ("stood", "on" or "in" or "up" or "against" or "by" or "at" or "upright") => true,
-        ("hands", "on") => true,
+        ("hands", "on") or ("tooth", "out") or ("teeth", "out") or ("degrees", "out") or ("way", "out") or ("day", "off") or ("night", "off") => true,
         ("facing" or "pointing" or "looking", "out" or "in" or "up" or "down") => false,
         ("good" or "first" or "bit", "go" or "off") => Word(at) == "good",
         _ => false,
@@ -63,6 +63,18 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         var (acts, actTo) = Lexicon.Acts.Longest(tokens, at);
         var (details, detailTo) = Lexicon.Details.Longest(tokens, at);
         // "white paint" and "split the case" are no faults.
+        if (Word(at) is "wont" or "wouldnt" || (Word(at) is "refuses" or "refused" or "refusing" && Word(at + 1) == "to") || (Word(at) is "will" or "would" && Word(at + 1) == "not"))
+        {
+            int verb = Word(at) is "wont" or "wouldnt" ? at + 1 : at + 2;
+            if (Word(verb) is "come" or "lift" or "pull" or "move" or "shift" or "budge" or "turn" or "undo" or "slide" or "drop" or "go" or "release" or "free" or "unscrew" or "part" or "separate" or "split" or "tap" or "drive" or "wind" or "unwind" or "play" or "press" or "knock" or "crack" && !tokens.Skip(verb).TakeWhile(t => !t.IsBreak).Any(t => t.Text is "till" or "until" or "unless" or "without" or "before" or "on" or "in"))
+            {
+                int stop = verb + 1;
+                while (Word(stop) is "off" or "out" or "up" or "down" or "free" or "loose" or "undone" or "at" or "all" or "away" or "apart")
+                    stop++;
+                return new FaultPhrase(at, stop, "stuck", false);
+            }
+        }
+
         if (Word(at) == "full" && Word(at + 1) == "of" && faultTo <= at + 2)
         {
             int stuff = at + 2;
@@ -85,6 +97,8 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
                 return new FaultPhrase(at, stuff + 1, what, false);
         }
 
+        if (faults.Count > 0 && Word(at) is "scrap" && Word(at + 1) is "the" or "that" or "it" or "my" or "those")
+            faults.Clear();
         if (faults.Count > 0 && Word(at) is "burned" or "burnt" or "cut" or "polished" or "split" or "blew" or "wiped" && Word(at + 1) is "it" or "them")
             faults.Clear();
         if (faults.Count > 0 && Word(at) is "picked" && (Word(faultTo) is "the" or "my" or "a" or "some" or "it" or "them" || things.At(faultTo) is not null))
@@ -97,6 +111,11 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
             return new ActPhrase(at, at + 1, Act.Buy, Word(at));
         if (Word(at) == "order" && (at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "then" or "must"))
             return new ActPhrase(at, at + 1, Act.Buy, "order");
+        // "'s gone" is missing only where nothing says where to.
+        if (acts.Count > 0 && acts[0] == Act.Miss && Word(actTo - 1) == "gone" && actTo < tokens.Count && !tokens[actTo].IsBreak && Word(actTo) is "on" or "to" or "off" or "for" or "with" or "in" or "away" or "into" or "out" or "back" or "over" or "round" or "separately" or "hard" or "soft" or "down" or "up")
+            acts.Clear();
+        if (acts.Count > 0 && acts[0] == Act.On && Word(actTo - 1) is "in" or "on" && places.At(actTo - 1) is { Place.Sort: PlaceSort.Container })
+            return new ActPhrase(at, actTo - 1, Act.Put, Word(at));
         if (acts.Count > 0 && Word(at) is "'s" or "has" && Lexicon.Faults.Longest(tokens, at + 1) is { Values.Count: > 0 } later && later.To > actTo)
             acts.Clear();
         if (faults.Count > 0 && faultTo >= actTo && faultTo >= detailTo)
@@ -110,6 +129,8 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
     private bool Bought(int at)
     {
         int k = at;
+        if (Word(at - 2) is "man" or "guy" or "bloke" or "chap" or "he" or "she" or "they" or "shop" or "fellow" or "machinist" or "it" or "book" && Word(at - 1) is "wants" or "want" or "needs")
+            return false;
         while (Word(k) is "a" or "an" or "some" or "the" or "new" or "another" or "set" or "of" or "more" or "full" or "complete" or "replacement" || NumberWords.At(tokens, k) is { IsCount: true })
             k++;
         int to = things.At(k)?.To ?? lots.At(k)?.To ?? (Lexicon.Details.Longest(tokens, k) is { Values.Count: > 0 } piece ? piece.To : k);

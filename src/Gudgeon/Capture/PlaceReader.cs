@@ -12,7 +12,7 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
     public static bool IsColour(string word) => Colours.Contains(word);
 
     private static readonly HashSet<string> NeedsHelp =
-        ["tray", "tin", "box", "cup", "rack", "card", "folder", "wall", "pot", "corner", "boot", "hook", "pan", "bottle", "pallet", "bowl", "floor", "shed", "bench", "trestle", "shelf", "drawer", "jar", "bucket", "cupboard", "window sill", "envelope", "bag", "tub"];
+        ["tray", "tin", "box", "cup", "rack", "card", "folder", "wall", "pot", "corner", "boot", "hook", "pan", "bottle", "pallet", "bowl", "floor", "shed", "bench", "trestle", "shelf", "drawer", "jar", "bucket", "cupboard", "window sill", "envelope", "bag", "tub", "rag", "vice", "fridge"];
 
     private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
 
@@ -137,8 +137,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal } shelf && Lexicon.Containers.Longest(tokens, shelf.To) is { Values.Count: > 0 } counted && prep.Length > 0)
             return (new Place(PlaceSort.Container, $"{counted.Values[0]} {shelf.Int}"), counted.To);
         bool alone = at == 0 || tokens[at - 1].IsBreak;
-        if (alone && prep.Length == 0 && Named(to, true) is { } lone && (lone.To >= tokens.Count || tokens[lone.To].IsBreak) && lone.Label.Contains(' ', StringComparison.Ordinal))
-            return Placed(lone, prep);
+        if (alone && prep.Length == 0 && Named(to, true) is { } lone && lone.Label.Contains(' ', StringComparison.Ordinal) && Placed(lone, prep) is var whole && (whole.To >= tokens.Count || tokens[whole.To].IsBreak))
+            return whole;
         if (prep.Length > 0 && prep is not ("from" or "to") && determined && Named(to, true) is null && (Described(to) ?? (Lies(at) ? Somewhere(to) : null)) is { } described)
             return Placed(described, prep);
         return Named(to, prep.Length > 0) is { } named && (prep != "to" || determined || HasId(named.Label)) && !(prep is "from")
@@ -176,7 +176,7 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         && NumberWords.At(tokens, at) is null && Word(at) is not ("thrust" or "hole" or "holes" or "studs" or "water" or "oil" or "engine" or "bores" or "timing" or "pump" or "joint" or "bearing" or "drive");
 
     /// <summary>What stands before says that something lies or was put there.</summary>
-    private bool Lies(int at) => Word(at - 1) is "sitting" or "lying" or "standing" or "leaning" or "resting" or "hanging" or "living" or "hung" or "put" or "laid" or "stood" or "leant" or "stored" or "stashed" or "stowed" or "parked" or "propped" or "dumped" or "chucked" or "placed" or "left" or "stacked" or "piled" or "kept" or "hid" or "hidden" or "shoved" or "lives" or "live" or "goes" or "gone" or "went" or "newspaper" or "up" or "down" or "moved" or "slid" or "pushed" || (Word(at - 1) is "'s" or "are" or "'re" or "is" && Word(at - 2) is "it" or "they" or "that" or "those" or "them");
+    private bool Lies(int at) => Word(at - 1) is "all" or "sitting" or "lying" or "standing" or "leaning" or "resting" or "hanging" or "living" or "hung" or "put" or "laid" or "stood" or "leant" or "stored" or "stashed" or "stowed" or "parked" or "propped" or "dumped" or "chucked" or "placed" or "left" or "stacked" or "piled" or "kept" or "hid" or "hidden" or "shoved" or "lives" or "live" or "goes" or "gone" or "went" or "newspaper" or "up" or "down" or "moved" or "slid" or "pushed" || (Word(at - 1) is "'s" or "are" or "'re" or "is" && Word(at - 2) is "it" or "they" or "that" or "those" or "them");
 
     private static bool HasId(string label) => char.IsAsciiDigit(label[^1]);
 

@@ -19,10 +19,10 @@ internal sealed partial class ThingReader
             bool linked = at > end;
             if (Word(at) is "the" && Word(at + 1) is "left" or "right" or "far" or "near" or "other" or "offside" or "nearside")
                 at++;
-            if ((linked || Word(at + 1) is "bank" or "side" or "hand") && Word(at) is "left" or "right" or "far" or "near" or "other" && (Word(at + 1) is "bank" or "side" or "hand" or "one" or "" or "'s" || (Word(at + 1) == "head" && Word(from - 1) != "and")))
+            if ((linked || Word(at + 1) is "bank" or "side" or "hand") && Word(at) is "left" or "right" or "far" or "near" or "other" && (Word(at + 1) is "bank" or "side" or "hand" or "one" or "" or "'s" or "is" or "are" or "was" or "were" or "has" or "off" or "out" or "had" || (Word(at + 1) == "head" && Word(from - 1) != "and")))
             {
                 selectors.Side = Word(at);
-                end = Word(at + 1) is "hand" && Word(at + 2) is "side" or "bank" ? at + 3 : Word(at + 1).Length > 0 && Word(at + 1) != "'s" ? at + 2 : at + 1;
+                end = Word(at + 1) is "hand" && Word(at + 2) is "side" or "bank" ? at + 3 : Word(at + 1) is "bank" or "side" or "hand" or "one" or "head" ? at + 2 : at + 1;
                 more = true;
             }
             else if (Word(at) == "bank" && Bank(at + 1) is { } bank)

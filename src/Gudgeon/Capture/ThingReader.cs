@@ -41,6 +41,8 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         if (at < 0)
             return null;
         var (values, end) = Longest(at);
+        if (values.Count > 0 && Word(end) == "and" && Longest(end + 1) is { Values.Count: > 0 } second && second.To - end > 2 && tokens[second.To - 1].Plural && index.Book.Longest([.. Enumerable.Range(at, end - at).Select(i => tokens[i]), tokens[second.To - 1]], 0) is { Values: [{ Rank: < 2 } shared, ..] } joined && joined.To == end - at + 1 && shared.Kind != values[0].Kind)
+            values = joined.Values;
         if (values.Count == 0 || Word(end) is "tool" or "puller" or "compressor" or "extractor" or "socket" or "spanner" or "drift" or "jig" or "installer" or "remover" or "tools" && !values.Any(v => v.Kind == "ac-compressor"))
             return null;
         if (values.All(v => v.Rank == 2) && MoreWords.PlainMisheard.Contains(Word(end - 1)) && !Misheard(from, at, end))
@@ -159,8 +161,8 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         return new ThingPhrase(from, end, thing, read.Plural || boltsPlural, false);
     }
 
-    private (string Id, int To)? PartAt(int at) =>
-        Longest(at) is { Values: [var first, ..] } found && index.Parts(first.Kind) is [var part] ? (part.Id, found.To) : null;
+    private (IReadOnlyList<string> Ids, int To)? PartAt(int at) =>
+        Longest(at) is { Values.Count: > 0 } found && found.Values.SelectMany(v => index.Parts(v.Kind)).Select(p => p.Id).Distinct().ToList() is { Count: > 0 and < 12 } ids ? (ids, found.To) : null;
 
     /// <summary>"the one on the far bank": of the kind spoken of last.</summary>
     private ThingPhrase? TheOne(int from)

@@ -109,7 +109,7 @@ internal static class Tokeniser
             Push(tokens, word[cut..], TokenSort.Word, text, from + cut, word.Length - cut);
         }
         else
-            Push(tokens, word.Replace("'", "", StringComparison.Ordinal), TokenSort.Word, text, from, at - from);
+            Push(tokens, word == "decimal" ? "point" : word.Replace("'", "", StringComparison.Ordinal), TokenSort.Word, text, from, at - from);
 
         return at;
     }
