@@ -63,7 +63,7 @@ internal sealed record Characteristic(string Name, string Kind, Quantity Quantit
         Add("big end journal|big end|crankpin|crank pin|rod journal|big end pin|pins|crankpins", new("big-end journal", "crank", Quantity.Length, 12, 140));
         Add("journal|journey", new("journal", "crank", Quantity.Length, 12, 160));
         Add("piston|skirt|piston skirt|pistol", new("piston diameter", "piston", Quantity.Length, 24.5m, 260));
-        Add("end float|end play|crank end float|crank float|crankshaft end float|endfloat|endplay|float", new("end float", "crank", Quantity.Length, 0.005m, 2));
+        Add("end float|end play|crank end float|crank float|crankshaft end float|endfloat|endplay|float|thrust|thrust clearance|thrusts", new("end float", "crank", Quantity.Length, 0.005m, 2));
         Add("cam end float|camshaft end float|cam float|cam end play", new("end float", "cam", Quantity.Length, 0.005m, 2));
         Add("ring gap|end gap|ring end gap|piston ring gap|gap in bore", new("ring gap", "ring-comp", Quantity.Length, 0.05m, 4));
         Add("top ring gap|top gap|top ring end gap", new("top ring gap", "ring-comp", Quantity.Length, 0.05m, 4));
@@ -81,7 +81,7 @@ internal sealed record Characteristic(string Name, string Kind, Quantity Quantit
         Add("run out|runout", new("run-out", "", Quantity.Length, 0, 3));
         Add("taper", new("taper", "", Quantity.Length, 0, 1));
         Add("ovality|out of round", new("out-of-round", "", Quantity.Length, 0, 1));
-        Add("clearance|plastigauge|plastigage|strip in|strip on|plastic strip|oil clearance|running clearance|bearing clearance|plastic gauge|big end clearance|main clearance|piston clearance|piston to bore", new("clearance", "", Quantity.Length, 0.003m, 1));
+        Add("clearance|strip in|strip on|plastic strip|oil clearance|running clearance|bearing clearance|plastic gauge|big end clearance|main clearance|piston clearance|piston to bore", new("clearance", "", Quantity.Length, 0.003m, 1));
         Add("stem clearance|guide clearance", new("guide clearance", "", Quantity.Length, 0.003m, 1));
         Add("side clearance|side play|rod side clearance|groove clearance", new("side clearance", "", Quantity.Length, 0.01m, 2));
         Add("backlash", new("backlash", "", Quantity.Length, 0.005m, 2));

@@ -95,7 +95,8 @@ internal sealed class LineFinder
                 said.Add(ends && sort == "back" ? "back" : tokens[k].Stem);
         }
 
-        if (end < 0)
+        // "drain the sump" is no pipe: a feed or drain alone needs a word of what flows in it.
+        if (end < 0 || (end == at + 1 && tokens[at].Stem is "feed" or "supply" or "drain" or "return" or "vent" or "plug" or "lead"))
             return null;
         said = [.. said.Take(Enumerable.Range(at, end - at).Count(k => !(Heads.TryGetValue(tokens[k].Stem, out string? s) && s is "" or "wire")))];
         bool plural = tokens[end - 1].Plural || tokens[from].Text == "both";

@@ -43,6 +43,8 @@ internal sealed partial class Listener
                 return Learn(stretch, before, "x", "y", false);
         }
 
+        if (Regex.IsMatch(clause.Line, "^(?:i |we |'ve |have |and |also )*(?:marked|measured|checked|photographed|took (?:a |some )?(?:photos?|pictures?|pics?)|labelled|tagged|numbered|cleaned|wrote|drew|scribed|noted)\\b"))
+            return -1;
         foreach (var (shape, off) in new (Regex, bool)[] { (HadTo(), true), (HadToCome(), true), (CannotTill(), false), (WillNotTill(), false), (ComesIf(), false), (NeedsOff(), false) })
         {
             if (shape.Match(clause.Line) is not { Success: true } match)
@@ -74,7 +76,7 @@ internal sealed partial class Listener
     {
         var (xFrom, xTo) = stretch.Tokens(match.Groups[x]);
         var (yFrom, yTo) = stretch.Tokens(match.Groups[y]);
-        if (DueIn(yFrom, yTo) is not null)
+        if (DueIn(yFrom, yTo) is not null || DueIn(xFrom, xTo) is not null || Regex.IsMatch(match.Groups[x].Value, "\\b(?:weekend|tea|dinner|lunch|bed|dark|morning|night|winter)\\b"))
             return -1;
         var needs = ThingsIn(yFrom, yTo);
         if (yTo < tokens.Count && needs.Count == 0)

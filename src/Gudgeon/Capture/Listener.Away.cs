@@ -283,6 +283,8 @@ internal sealed partial class Listener
             return clause.To;
         }
 
+        if (Regex.IsMatch(clause.Line, "^(?:right |so |and |ok |well |then )*(?:tonight|later|today|this morning|this evening)\\b") && Past().IsMatch(clause.Line))
+            return -1;
         if (!Plans().IsMatch(clause.Line) || Regex.IsMatch(clause.Line, "\\b(?:buy|order|replacing|renewing)\\b") && Regex.IsMatch(clause.Line, "need|want|must|to (?:buy|order)"))
             return -1;
         if (Regex.IsMatch(clause.Line, "need(?:s)? (?:a |some )?new\\b|want(?:s)? (?:a |some )?new\\b"))

@@ -40,6 +40,15 @@ internal sealed partial class Listener
             return clause.Count;
         }
 
+        // "got the rounded one off": which one, not what happened to it.
+        if (Word(fault.From - 1) == "the" && fault.Damage && Word(fault.To) is "one" or "ones" or "bolt" or "bolts" or "nut" or "nuts" or "stud" or "studs" or "stub" or "bit" or "end")
+            return i;
+        if (thing is { Name: "not said" })
+        {
+            Ask(DoubtSort.NotTold, $"What is {fault.Fault}: “{Said(start, end)}”?", Range(start, end).Where(k => !tokens[k].IsBreak));
+            return clause.Count;
+        }
+
         // "tested for cracks, none found"
         if (Range(start, fault.From).Any(k => Word(k) is "for" && Word(k - 1) is "tested" or "checked" or "looked" or "inspected" or "it" or "them" or "dye" or "testing" or "looking" or "checking"))
         {
@@ -54,13 +63,13 @@ internal sealed partial class Listener
             return clause.Count;
         }
 
-        if (Word(start) is "something" or "someone" or "somebody" or "anything" && inClause is null)
+        if (Word(start) is "something" or "number" && inClause is null && seenAt < start || Word(start) is "something" or "someone" or "somebody" or "anything" && inClause is null)
         {
             Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(start, end)}”", Range(start, end));
             return clause.Count;
         }
 
-        if (inClause is null && (seen is null || seenAt < start) && Range(start, fault.From).Any(k => Word(k) == "oil") && !clause.Take(i).Any(p => p is ThingPhrase) && Vessel() is { } vessel)
+        if (inClause is null && (seen is null || seenAt < start) && Range(start, fault.From).Any(k => Word(k) == "oil") && fault.Fault is "sludge" or "metal in oil" or "dirty" or "clean" or "full" or "discoloured" or "fine" && !clause.Take(i).Any(p => p is ThingPhrase) && Vessel() is { } vessel)
             thing = vessel;
 
         // "valley's full of sludge": what is named here, not what was spoken of before.
@@ -109,7 +118,7 @@ internal sealed partial class Listener
         }
 
         // "three studs broke off on the left", "broke on number four": which of the parts they hold.
-        if (thing.Ids.Count > 1 && thing.Sort == ThingSort.Fasteners && WhichAfter(thing, fault.To, stop) is { } which1)
+        if (thing.Ids.Count > 1 && thing.Sort is ThingSort.Fasteners or ThingSort.Part && thing.Kind.Length > 0 && WhichAfter(thing, fault.To, stop) is { } which1)
             thing = which1;
         if (denied)
             About(thing, all, t => new Seen(t, Denied(start, fault), words));
@@ -122,7 +131,7 @@ internal sealed partial class Listener
             About(thing, all, t => new Seen(t, fault.Fault, words));
         foreach (var second in clause.Skip(i + 1).OfType<FaultPhrase>().Where(f => f.To <= stop && f.Fault != fault.Fault && Range(fault.To, f.From).All(k => Word(k) is "and" or "or" or "it" or "'s" or "is" or "has" or "also" or "was" or "a" || tokens[k].Sort == TokenSort.Comma)))
             About(thing, all, t => second.Damage && !denied ? new Damaged(t, second.Fault, words, t.Sort == ThingSort.Fasteners ? count ?? 1 : count) : new Seen(t, denied ? Denied(start, second) : second.Fault, words));
-        pending.RemoveAll(p => ReferenceEquals(p.Thing, thing) || p.Thing.Code == thing.Code || (thing.Detail.Length > 0 && p.Thing.Ids.SequenceEqual(thing.Ids)));
+        pending.RemoveAll(p => ReferenceEquals(p.Thing, thing) || p.Thing.Code == thing.Code || ReferenceEquals(p.Thing, inClause) || (thing.Detail.Length > 0 && p.Thing.Ids.SequenceEqual(thing.Ids)));
         if (thing.Sort != ThingSort.Unknown && thing.Sort != ThingSort.Fasteners)
             topic = thing with { Detail = "" };
         (seen, seenAt) = (thing, from);
@@ -141,6 +150,11 @@ internal sealed partial class Listener
             int at = Word(k + 1) is "the" or "number" or "cylinder" ? k + 2 : k + 1;
             if (Word(at) is "left" or "right" && Select(thing, null, Word(at)) is { Ids.Count: > 0 } side && side.Ids.Count < thing.Ids.Count)
                 return side;
+            int last = at;
+            while (last < to && (NumberWords.At(tokens, last) is { IsCount: true } || Word(last) is "and" || tokens[last].Sort == TokenSort.Comma))
+                last++;
+            if (Picked(at, last) is { Count: > 1 } list && SelectAll(thing, list) is { } several)
+                return several with { Sort = thing.Sort, Fastener = thing.Fastener, Detail = thing.Detail };
             if (NumberWords.At(tokens, at) is { IsCount: true } n && Word(k + 1) is not "the" && Select(thing, n.Int, "") is { Ids.Count: > 0 } one && one.Ids.Count < thing.Ids.Count)
                 return one;
         }

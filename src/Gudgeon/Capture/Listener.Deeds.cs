@@ -10,6 +10,8 @@ internal sealed partial class Listener
         var all = Range(phrase.From, phrase.To);
         if (forward is { Act: Act.Find } && phrase.Act == Act.Miss)
             return i;
+        if (Failed(phrase, clause, end) is var told and >= 0)
+            return told;
         switch (phrase.Act)
         {
             case Act.Mark when phrase.Word is "lined" or "line" && !Range(clause[0].From, end).Any(k => tokens[k].Stem is "mark" or "dot" or "arrow" or "paint" or "timing" or "notch" or "stamp"):
@@ -24,14 +26,6 @@ internal sealed partial class Listener
                 return DrainOut(amount, phrase, clause, i, end);
             case Act.Send or Act.Return or Act.Stay:
                 return i;
-        }
-
-        if (phrase.Act is Act.Off or Act.On or Act.Undo && Range(clause[0].From, phrase.From).Any(k => Word(k) is "not" or "isnt" or "arent" or "never" or "hasnt" or "wasnt" or "havent") && (pending.Count > 0 ? pending[^1].Thing : topic) is { } still)
-        {
-            About(still, Range(clause[0].From, end), t => new Seen(t, phrase.Act == Act.On ? "not on" : "not off", Said(clause[0].From, end)));
-            (topic, seen) = (still, still);
-            pending.Clear();
-            return clause.Count;
         }
 
         // What is told after "until" or "if" has not happened.
@@ -185,6 +179,37 @@ internal sealed partial class Listener
 
         forward = (phrase.Act, phrase.From, phrase.To);
         return i;
+    }
+
+    /// <summary>A deed that was denied or failed: told as the state that it leaves, never as done.</summary>
+    private int Failed(ActPhrase phrase, List<Phrase> clause, int end)
+    {
+        if (phrase.Act is not (Act.Off or Act.On or Act.Undo or Act.Part or Act.Cap or Act.Drain or Act.Tighten or Act.Mark))
+            return -1;
+        var before = Range(clause[0].From, phrase.From).Select(Word).ToList();
+        bool unable = before.Any(w => w is "cant" or "cannot" or "couldnt" or "unable" or "wont" or "wouldnt" or "tried" or "trying" or "try" or "failed" or "struggling" or "struggled");
+        if (!unable && !before.Any(w => w is "not" or "isnt" or "arent" or "never" or "hasnt" or "wasnt" or "werent" or "havent" or "hadnt" or "didnt" or "doesnt" or "aint") && !before.Contains("dont"))
+            return -1;
+        var thing = pending.Count > 0 ? pending[^1].Thing : clause.OfType<ThingPhrase>().FirstOrDefault(t => t.From >= phrase.From || t.From >= clause[0].From)?.Thing ?? topic ?? LastThing();
+        if (thing is null)
+        {
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(clause[0].From, end)}”", Range(clause[0].From, end).Where(k => !tokens[k].IsBreak));
+            return clause.Count;
+        }
+
+        string state = (phrase.Act, unable) switch
+        {
+            (Act.Off or Act.Undo or Act.Part, true) => "stuck",
+            (Act.Off, _) => "not off",
+            (Act.On, _) => "not on",
+            (Act.Tighten, _) => "not tight",
+            (Act.Undo, _) => "not undone",
+            _ => $"not {phrase.Word}",
+        };
+        About(thing, Range(clause[0].From, end).Concat(pending.SelectMany(p => Range(p.From, p.To))).Where(k => !tokens[k].IsBreak), t => new Seen(t, state, Said(clause[0].From, end)));
+        (topic, seen, seenAt) = (thing, thing, clause[0].From);
+        pending.Clear();
+        return clause.Count;
     }
 
     /// <summary>Numbers and nothing else between a name and a deed.</summary>

@@ -80,6 +80,10 @@ internal sealed partial class Listener
             return Intend(clause);
         if (Regex.IsMatch(line, "^(?:just |now |then |only |i 'm |we 're |so )*(?!bearing|casing|mounting|ring|spring|timing|housing|casting|bushing|wiring|fixing|thing|nothing|everything|something|missing|leaking|weeping|king)[a-z]{2,}ing (?:the|my|it|that|them|on|off|out|a) ") && Ahead().IsMatch(line))
             return Intend(clause);
+        // "mains next weekend", "sump's next": a part and a time, no deed.
+        var said = In(clause.From, clause.To).Where(p => p is not WordPhrase { Filler: true }).ToList();
+        if (said.Count > 0 && said.OfType<ThingPhrase>().Any() && (said.All(p => p is ThingPhrase or DuePhrase or WordPhrase { Word: "weekend" or "next" or "tomorrow" }) && Ahead().IsMatch(line) && !Regex.IsMatch(line, "\\b(?:on|off|out|in)\\b") || (said.All(p => p is ThingPhrase) && Regex.IsMatch(line, "(?:'s|is|are) next$"))))
+            return Intend(clause);
         return Ahead().IsMatch(line) && !Past().IsMatch(line) && In(clause.From, clause.To).Any(p => p is ActPhrase { Act: not (Act.Buy or Act.Find or Act.Miss) }) && ThingIn(clause.From, clause.To) is not null && !Regex.IsMatch(line, "next to|next (?:one|bolt|stud|nut)") ? Intend(clause) : -1;
     }
 
@@ -128,6 +132,16 @@ internal sealed partial class Listener
         return stop;
     }
 
+    /// <summary>What holds main or big end three comes off, not its shells.</summary>
+    private Thing Held(Thing thing, int from, int to)
+    {
+        if (thing.Kind is not ("main-shell" or "rod-shell") || !Range(from, to).Any(k => Word(k) is "main" or "mains" || (Word(k) == "big" && Word(k + 1) is "end" or "ends")) || Range(from, to).Any(k => tokens[k].Stem is "shell" or "bearing") || !In(from, to).Any(p => p is ActPhrase { Act: Act.Off or Act.On or Act.Tighten or Act.Undo }))
+            return thing;
+        string kind = thing.Kind == "main-shell" ? "main-cap" : "rod-cap";
+        var caps = index.Parts(kind).Where(c => thing.Ids.Any(i => i.Split('.')[1] == c.Id.Split('.')[^1])).ToList();
+        return caps.Count == 0 ? thing : new Thing(ThingSort.Part, kind, [.. caps.Select(c => c.Id)], caps.Count == 1 ? caps[0].Name : index.NameOf(kind) + "s");
+    }
+
     private int Intend(Stretch clause)
     {
         int stop = clause.To;
@@ -140,6 +154,8 @@ internal sealed partial class Listener
             pending.Clear();
         }
 
+        if (thing is not null)
+            thing = Held(thing, clause.From, stop);
         Add(new Planned(thing is null ? null : Whole(thing), Said(from, stop)), Range(from, stop).Where(i => !tokens[i].IsBreak && (i >= clause.From || !used[i])));
         topic = thing ?? topic;
         return stop;

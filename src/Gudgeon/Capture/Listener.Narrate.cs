@@ -137,14 +137,26 @@ internal sealed partial class Listener
 
     private void Name(ThingPhrase phrase, List<Phrase> clause, int i)
     {
-        if (!phrase.Plural && clause.ElementAtOrDefault(i + 1) is ThingPhrase head && head.From == phrase.To && Word(head.From) is not ("the" or "my" or "a" or "both" or "all") && phrase.Thing.Sort == ThingSort.Part && phrase.Thing.Kind != head.Thing.Kind && phrase.Thing.Detail.Length == 0 && head.Thing.Sort != ThingSort.Line && (head.Thing.Ids.Count != 1 || phrase.To == phrase.From + 1 && head.To == head.From + 1))
+        if (!phrase.Plural && clause.ElementAtOrDefault(i + 1) is ThingPhrase head && head.From == phrase.To && Word(head.From) is not ("the" or "my" or "a" or "both" or "all") && phrase.Thing.Sort == ThingSort.Part && phrase.Thing.Kind != head.Thing.Kind && phrase.Thing.Detail.Length == 0 && head.Thing.Sort != ThingSort.Line && (head.Thing.Ids.Count != 1 || (phrase.To == phrase.From + 1 && head.To == head.From + 1) || head.Thing.Kind is "timing-loop" or "aux-belt" or "fan"))
         {
             // "tappet block": two listed words that together name something no list knows.
             clause[i + 1] = new ThingPhrase(phrase.From, head.To, Nameless(phrase.From, head.To) ?? head.Thing, head.Plural, false);
             return;
         }
 
+        // "tensioner pin pulled", "air filter lid's off": a thing of its own, named after its part.
+        if (clause.ElementAtOrDefault(i + 1) is WordPhrase { Filler: false } noun && noun.From == phrase.To && Headed(noun, clause, i))
+        {
+            clause[i + 1] = new ThingPhrase(phrase.From, noun.To, Nameless(phrase.From, noun.To) ?? phrase.Thing, false, false);
+            return;
+        }
+
+        // "two of the injectors": some of them, and nobody said which.
+        if (phrase.Thing is { Sort: ThingSort.Part, Ids.Count: > 1 } && Word(phrase.From - 1) == "of" && CountBefore(phrase.From, clause[0].From) is { } some1 && some1 < phrase.Thing.Ids.Count)
+            phrase = phrase with { Thing = phrase.Thing with { Where = $"{some1} of {phrase.Thing.Ids.Count}", Ids = [], Others = [] } };
         string before = Word(phrase.From - 1);
+        if (before == "of" && phrase.Thing.Ids.Count == 0 && phrase.Thing.Where.Contains(" of ", StringComparison.Ordinal))
+            before = "";
         bool first = i == 0 || clause.Take(i).All(p => p is WordPhrase { Filler: true } or BreakPhrase);
         if (forward is { Act: Act.Put } laid)
         {
@@ -257,6 +269,19 @@ internal sealed partial class Listener
             resolver.Cylinder = part.Cylinder ?? resolver.Cylinder;
             resolver.Bank = part.Bank ?? resolver.Bank;
         }
+    }
+
+    private static readonly HashSet<string> NoHead = ["came", "went", "fell", "slid", "swung", "hung", "sat", "sits", "stays", "goes", "moved", "parted", "comes", "wobbles", "needed", "looked", "smelt", "stinks", "tonight", "yesterday", "tomorrow", "together", "altogether", "completely", "first", "both", "number", "bottom", "finished", "eventually", "side", "half", "straight", "plus", "not", "isnt", "arent", "hasnt", "wont", "cant", "managed", "started", "gives", "gave", "see", "thats", "who", "somehow", "everywhere", "anyway", "meantime", "sounds", "spins", "turns", "felt", "seemed", "dropped", "cracked", "took", "tapped", "ones", "way", "lot", "pair", "trio", "loads", "tons", "heads", "head", "front", "rear", "end", "ends", "top", "left", "right", "inner", "outer", "upper", "lower", "complete", "itself", "assembly", "m", "by"];
+
+    /// <summary>A noun that no list knows, right behind a part and before what is said of it.</summary>
+    private bool Headed(WordPhrase noun, List<Phrase> clause, int i)
+    {
+        if (noun.To != noun.From + 1 || noun.Word.Length < 3 || NoHead.Contains(noun.Word) || noun.Word.EndsWith("ly", StringComparison.Ordinal) || noun.Word.EndsWith("ed", StringComparison.Ordinal) || noun.Word.EndsWith("ing", StringComparison.Ordinal) || Lexicon.Fillers.Contains(noun.Word) || noun.Word is "hose" or "hoses" or "pipe" or "pipes")
+            return false;
+        int next = noun.To;
+        if (Word(next) is "'s" or "is" or "are" or "was" or "were" or "has")
+            next++;
+        return clause.ElementAtOrDefault(next > noun.To ? i + 3 : i + 2) is ActPhrase { Act: Act.Off or Act.Undo or Act.Part or Act.Put } or FaultPhrase { Damage: true };
     }
 
     /// <summary>Of a kind, all that there are: some of them are to be bought, whichever.</summary>

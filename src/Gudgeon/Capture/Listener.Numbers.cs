@@ -28,8 +28,25 @@ internal sealed partial class Listener
             return;
         }
 
-        var fault = FaultNext(clause, i) ?? FaultPast(clause, i);
+        // "caps at ten" on the way back together.
+        if (num.IsCount && Word(num.From - 1) is "at" or "to" && pending.Count > 0 && lastDeed is { Act: Act.On } && num.Value is >= 4 and <= 400 && Units.At(tokens, num.To, num) is null && (num.To >= tokens.Count || tokens[num.To].IsBreak || Word(num.To) is "then" or "and" or "plus"))
+        {
+            var (thing, from, to) = pending[^1];
+            pending.RemoveAt(pending.Count - 1);
+            Flush();
+            StartTight(CapOf(thing), Range(from, num.To));
+            draft!.Stages.Add($"{num.Int} {(inchBook ? "lbf ft" : "N m")}");
+            return;
+        }
+
+        var fault = FaultNext(clause, i) ?? FaultPast(clause, i) ?? (Word(num.From - 1) == "number" && Word(num.To) is "'s" or "has" or "had" or "is" ? clause.Skip(i + 1).OfType<FaultPhrase>().FirstOrDefault() : null);
         bool of = Word(num.To) is "of" && Word(num.To + 1) is "them" or "em";
+        if (num.Sort == NumSort.Whole && fault is not null && topic is { Kind: "block", Where: ['b', 'o', 'r', 'e', ..] } bored && Word(num.To) is "'s" or "is" or "has" or "was")
+        {
+            (seen, seenCount, seenAt, fasteners) = (bored with { Where = $"bore {num.Int}", Name = $"bore {num.Int}" }, null, num.From, false);
+            return;
+        }
+
         if (num.Sort == NumSort.Whole && fault is not null)
         {
             bool picks = Word(num.To) is "'s" || Word(num.From - 1) is "number" or "cylinder" or "on";
@@ -384,9 +401,9 @@ internal sealed partial class Listener
             draft.Tokens.Add(word.From);
         }
 
-        if (word.Word is "oiled" or "lubed" or "greased" or "threadlocked" or "threadlock" or "loctited" or "loctite" or "lightly" && draft is { Fitting: true })
+        if (word.Word is "oiled" or "lubed" or "greased" or "threadlocked" or "threadlock" or "lightly" && draft is { Fitting: true })
         {
-            draft.Stages.Add(word.Word is "threadlock" or "loctited" or "loctite" ? "threadlocked" : word.Word);
+            draft.Stages.Add(word.Word == "threadlock" ? "threadlocked" : word.Word);
             draft.Tokens.Add(word.From);
         }
 

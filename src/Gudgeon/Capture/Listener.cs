@@ -108,6 +108,8 @@ internal sealed partial class Listener
     {
         if (Word(at) is "i" or "we" or "he" or "she" or "there" || (Word(at) is "it" or "they" or "that" && Word(at + 1) is "'s" or "is" or "are" or "'re" or "was" or "were" or "has" or "had" or "looks" or "look" or "feels" or "needs" or "took" or "came" or "went"))
             return true;
+        if (phrases.FirstOrDefault(p => p.From == at) is ActPhrase { Word: not ("off" or "out" or "on" or "in" or "back" or "apart" or "away"), Act: not (Act.Buy or Act.Tighten) } verb && verb.To < to && phrases.Any(p => p.To <= at - 1 && p is ActPhrase && !phrases.Any(b => b is BreakPhrase && b.From > p.From && b.From < at)))
+            return true;
         return phrases.FirstOrDefault(p => p.From == at) is ThingPhrase thing && thing.To < to && Word(thing.To) is "'s" or "is" or "are" or "was" or "were" or "has" or "had" or "looks" or "look" or "feels" or "needs" && Word(at - 2) is not ("both" or "between") && phrases.LastOrDefault(p => p.To == at - 1) is not ThingPhrase;
     }
 

@@ -157,7 +157,7 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         bool compared = counted && count > 1 && notes.Any(n => n is "longer" or "shorter" or "long" or "short") && Word(at) is "at" or "on" or "in" or "for" or "m" or "";
         if (notes.Contains("long") && size.Length is not null && !ones)
             notes.Remove("long");
-        if (Word(at) is "tap" or "die" or "drill" or "helicoil" or "insert" or "reamer" or "bit")
+        if (Word(at) is "tap" or "die" or "drill" or "insert" or "reamer" or "bit")
             return null;
         if (size.IsEmpty && fastener.Length == 0 && !ones && !compared && !(share is "others" or "rest") && where.Length == 0)
             return null;

@@ -118,6 +118,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         bool determined = Determiners.Contains(Word(to));
         while (Determiners.Contains(Word(to)) || Word(to) is "all")
             to++;
+        if (prep.Length > 0 && Word(to) is "lid" or "bottom" or "top" && Word(to + 1) == "of" && Lexicon.Containers.Longest(tokens, Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2) is { Values.Count: > 0 } under && Named(Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2, true) is { } of1)
+            return Placed((Word(to) == "lid" ? $"{of1.Label} lid" : of1.Label, of1.To), prep);
         if (prep.Length > 0 && Word(to) is "bit" or "piece" or "lump" or "sheet" or "strip" or "corner" && Word(to + 1) == "of" && Lexicon.Containers.Longest(tokens, Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2).Values.Count > 0)
             to += Determiners.Contains(Word(to + 2)) ? 3 : 2;
 
@@ -182,6 +184,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
 
     private (Place Place, int To) Placed((string Label, int To) named, string prep)
     {
+        if (named.To < tokens.Count && tokens[named.To].Sort == TokenSort.Comma && tokens.ElementAtOrDefault(named.To + 1).Stem is "cup" or "row" or "slot" or "compartment" or "section" or "hole" or "pocket" && NumberWords.At(tokens, named.To + 2) is { IsCount: true } nth)
+            named = ($"{named.Label}, {tokens[named.To + 1].Stem} {nth.Int.ToString(CultureInfo.InvariantCulture)}", nth.To);
         string label = prep is "under" or "behind" or "underneath" or "beside" or "against" ? $"{prep} the {named.Label}" : named.Label;
         int to = named.To;
         string manner = "";

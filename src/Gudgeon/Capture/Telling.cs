@@ -35,12 +35,30 @@ public static class Telling
             Off = bench.Engine.Parts.Keys.Where(p => !bench.Part(p).IsOn).ToHashSet(),
             LastThing = Last(bench, e => e.About().FirstOrDefault(bench.Engine.Parts.ContainsKey) ?? PartOfJoint(bench, e)),
             LastJoint = Last(bench, e => PartOfJoint(bench, e)),
+            LastAlone = bench.Told.LastOrDefault(r => r.Entry is not Said && r.Entry.About().Any(bench.Engine.Parts.ContainsKey))?.Entry.About().Count(bench.Engine.Parts.ContainsKey) == 1,
+            Short = Lacking(bench),
         };
 
         // "Same again" means the last line that was said, so that line is heard once more as if nothing were off yet.
-        return bench.Told.LastOrDefault(r => r.Entry is Said)?.Entry is Said last
-            ? context with { Last = Ear.Hear(last.Text, bench.Engine, context with { Off = new HashSet<string>() }).Facts }
-            : context;
+        if (bench.Told.LastOrDefault(r => r.Entry is Said)?.Entry is not Said last)
+            return context;
+        var heard = Ear.Hear(last.Text, bench.Engine, context with { Off = new HashSet<string>() });
+        return context with { Last = heard.Facts, Sought = context.After(heard).Sought };
+    }
+
+    /// <summary>What was told as missing and never as found, the last one last.</summary>
+    private static IReadOnlyList<Missing> Lacking(Bench bench)
+    {
+        var lacking = new List<Missing>();
+        foreach (var noted in bench.Told.Select(r => r.Entry).OfType<Journal.Noted>())
+        {
+            if (noted.Mark == "found")
+                lacking.RemoveAll(m => m.Thing.Ids.Contains(noted.About().FirstOrDefault() ?? ""));
+            else if (noted.Mark == "missing" && noted.About().FirstOrDefault(bench.Engine.Parts.ContainsKey) is { } id)
+                lacking.Add(new Missing(new Thing(ThingSort.Fasteners, bench.Engine.Parts[id].Kind, [id], bench.Engine.Parts[id].Name) { Fastener = "bolt" }, [new Lot { Count = 1, Fastener = "bolt" }]));
+        }
+
+        return lacking;
     }
 
     private static string? Last(Bench bench, Func<Entry, string?> of) =>

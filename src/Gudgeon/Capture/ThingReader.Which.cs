@@ -131,6 +131,9 @@ internal sealed partial class ThingReader
         if (values.Count == 1)
             return values;
         string word = Stem(partEnd - 1);
+        // A cap is that of what was spoken of.
+        if (word == "cap" && (lastKind.Length > 0 ? lastKind : resolver.LastKind) switch { "crank" or "main-shell" or "main-cap" or "block" or "thrust" => "main-cap", "rod" or "piston" or "rod-shell" or "rod-cap" => "rod-cap", "cam" or "cam-cap" or "cam-sprocket" => "cam-cap", _ => "" } is { Length: > 0 } cap && values.Any(v => v.Kind == cap))
+            return [.. values.Where(v => v.Kind == cap)];
         if (word == "exhaust" && fastener.Length > 0 && selectors.Numbers.Count == 0 && index.Parts("exhaust-manifold").Count > 0)
             return [new PartWord("exhaust-manifold", false, null, 0)];
         if (word is "exhaust" or "inlet" or "intake")

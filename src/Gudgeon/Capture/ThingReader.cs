@@ -188,6 +188,15 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
     private ThingPhrase? Bore(int from)
     {
         int at = Word(from) is "the" ? from + 1 : from;
+        if (Word(at) is "bores" or "liners" && Word(at + 1) is "look" or "are" or "feel" or "all" or "have" or "seem" or "were" or "'re")
+        {
+            string kind1 = new[] { "liner", "barrel" }.FirstOrDefault(k => index.Parts(k).Count > 0) ?? "";
+            if (kind1.Length > 0)
+                return new ThingPhrase(from, at + 1, resolver.Resolve([new PartWord(kind1, false, null, 0)], new Selectors(), true, kind1), true, false);
+            if (index.Parts("block").Concat(index.Parts("crankcase")).FirstOrDefault() is { } bored)
+                return new ThingPhrase(from, at + 1, new Thing(ThingSort.Part, "block", [bored.Id], "bores") { Where = "bores" }, true, false);
+        }
+
         if (Word(at) is not ("bore" or "cylinder") || NumberWords.At(tokens, at + 1) is not { IsCount: true } n || n.Int is < 1 or > 28)
             return null;
         int end = n.To;

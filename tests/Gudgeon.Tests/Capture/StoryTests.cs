@@ -9,28 +9,48 @@ public class StoryTests(ITestOutputHelper output)
 {
     private static readonly string[] Files = ["stories-1.txt", "stories-2.txt"];
 
+    /// <summary>Stories by other hands, first heard without a look at them; each file says what came of that first hearing.</summary>
+    private static readonly string[] Unseen = ["unseen.txt", "unseen-a.txt", "unseen-b.txt"];
+
     private static string PathOf(string file) => Path.Combine(AppContext.BaseDirectory, "Capture", "Data", file);
 
     private static List<Marked> All() => [.. Files.SelectMany(f => Story.Mark(PathOf(f)))];
+
+    private static (double Precision, double Recall) Score(List<Marked> all)
+    {
+        double expected = all.Sum(m => m.Note.Facts.Count);
+        double right = expected - all.Sum(m => m.Missed.Count);
+        return (right / (right + all.Sum(m => m.Wrong.Count)), right / expected);
+    }
 
     [Fact]
     public void Stories_are_heard_with_precision_and_recall_of_95_percent()
     {
         var all = All();
-        double expected = all.Sum(m => m.Note.Facts.Count);
-        double right = expected - all.Sum(m => m.Missed.Count);
-        double precision = right / (right + all.Sum(m => m.Wrong.Count));
-        double recall = right / expected;
-        output.WriteLine($"{all.Count} notes, {expected} facts: precision {precision:P1}, recall {recall:P1}");
+        var (precision, recall) = Score(all);
+        output.WriteLine($"{all.Count} notes: precision {precision:P1}, recall {recall:P1}");
         Assert.True(all.Count >= 300);
         Assert.True(precision >= 0.95, $"precision {precision:P1}");
         Assert.True(recall >= 0.95, $"recall {recall:P1}");
     }
 
+    /// <summary>What was reached after the first hearing must not be lost again. The figures of the first hearing stand in the files.</summary>
+    [Theory]
+    [InlineData("unseen.txt", 0.82, 0.87)]
+    [InlineData("unseen-a.txt", 0.76, 0.71)]
+    [InlineData("unseen-b.txt", 0.71, 0.64)]
+    public void Stories_by_other_hands_are_heard_no_worse_than_before(string file, double least, double leastRecall)
+    {
+        var (precision, recall) = Score(Story.Mark(PathOf(file)).ToList());
+        output.WriteLine($"{file}: precision {precision:P1}, recall {recall:P1}");
+        Assert.True(precision >= least, $"precision {precision:P1}");
+        Assert.True(recall >= leastRecall, $"recall {recall:P1}");
+    }
+
     [Fact]
     public void Every_fact_is_echoed_and_points_at_its_words()
     {
-        foreach (var marked in All())
+        foreach (var marked in All().Concat(Unseen.SelectMany(f => Story.Mark(PathOf(f)))))
         {
             foreach (var fact in marked.Heard.Facts)
             {
@@ -44,7 +64,7 @@ public class StoryTests(ITestOutputHelper output)
     [Fact]
     public void No_word_of_weight_is_lost_in_any_story()
     {
-        foreach (var marked in All())
+        foreach (var marked in All().Concat(Unseen.SelectMany(f => Story.Mark(PathOf(f)))))
             Assert.Empty(Lost(marked.Heard));
     }
 
@@ -61,7 +81,7 @@ public class StoryTests(ITestOutputHelper output)
     public void Any_words_at_all_are_heard_without_fail_the_same_twice_and_none_is_lost()
     {
         var engines = new[] { "n=4 opt=starter,alternator,oilcooler", "layout=vee n=6 angle=60", "layout=single vt=sohc valves=1+1 act=rocker case=split cyl=barrel cool=air fuel=carb crk=built fw=none opt=" }.Select(Story.Build).ToArray();
-        string[] words = [.. Files.SelectMany(f => Story.Read(PathOf(f))).SelectMany(n => n.Text.Split(' ')).Distinct(), "½", "“", "M8x35", "7/16-20", "1 1/2", "?", "—", "0", "999999999", "1/0", "\n", "🔩", "''", "no.", "#"];
+        string[] words = [.. Files.Concat(Unseen).SelectMany(f => Story.Read(PathOf(f))).SelectMany(n => n.Text.Split(' ')).Distinct(), "½", "“", "M8x35", "7/16-20", "1 1/2", "?", "—", "0", "999999999", "1/0", "\n", "🔩", "''", "no.", "#"];
         var context = new EarContext { Now = Story.Now };
         Gen.Select(Gen.Int[0, words.Length - 1].Array[0, 24], Gen.Int[0, engines.Length - 1]).Sample(
             (said, e) =>
