@@ -48,8 +48,15 @@ public sealed record GateOverridden(string Gate, string Closing, string Reason, 
         : string.IsNullOrWhiteSpace(Reason) ? new Refusal(bench.Gate(Gate)!.Name, "no reason", "why you close it all the same", "Give the reason")
         : null;
 
-    public override string Words(Bench bench) =>
-        $"Gate overridden: {bench.Gate(Gate)?.Name ?? Gate}, because {Reason}. Open then: {string.Join("; ", Findings)}";
+    /// <summary>A line names a few of the findings; <see cref="Findings"/> and the printed book have them all.</summary>
+    private const int Named = 3;
+
+    public override string Words(Bench bench)
+    {
+        var named = string.Join("; ", Findings.Take(Named));
+        var more = Findings.Count > Named ? $"; and {Findings.Count - Named} more" : "";
+        return $"Gate overridden: {bench.Gate(Gate)?.Name ?? Gate}, because {Reason}. Open then: {named}{more}";
+    }
 
     internal override void Apply(Bench bench, Recorded recorded)
     {

@@ -13,24 +13,26 @@ public sealed record BuiltRow(string Group, string What, string Figure, string B
 /// <summary>What the engine was built to: every clearance, torque, stage, wrench, shim, shell and batch, and every exception, in one table.</summary>
 public static class BuiltSheet
 {
+    public const string FiguresGroup = "Clearances and sizes";
+    public const string ExceptionsGroup = "Exceptions";
+
     public static IReadOnlyList<BuiltRow> Of(Bench bench) =>
         [.. Exceptions(bench), .. Figures(bench), .. Shims(bench), .. Shells(bench), .. Joints(bench), .. Inserts(bench), .. Timing(bench)];
 
     private static IEnumerable<BuiltRow> Exceptions(Bench bench)
     {
-        const string Group = "Exceptions";
         foreach (var recorded in bench.Overrides)
             if (recorded.Entry is GateOverridden { } entry)
-                yield return new(Group, $"gate: {bench.Gate(entry.Gate)?.Name ?? entry.Gate}", $"overridden, because {entry.Reason}", "", $"entry {recorded.Number}, {(entry.Findings.Count == 1 ? "1 finding" : $"{entry.Findings.Count} findings")} open then");
+                yield return new(ExceptionsGroup, $"gate: {bench.Gate(entry.Gate)?.Name ?? entry.Gate}", $"overridden, because {entry.Reason}", "", $"entry {recorded.Number}, {(entry.Findings.Count == 1 ? "1 finding" : $"{entry.Findings.Count} findings")} open then");
         foreach (var made in Journal.Exceptions.Standing(bench))
-            yield return new(Group, made.Finding.Where, $"{made.Finding.Met}: stays so, because {made.Reason}", "", $"entry {made.Number}, {made.Finding.Name}");
+            yield return new(ExceptionsGroup, made.Finding.Where, $"{made.Finding.Met}: stays so, because {made.Reason}", "", $"entry {made.Number}, {made.Finding.Name}");
     }
 
     private static IEnumerable<BuiltRow> Figures(Bench bench) => bench.Readings.Count == 0 ? [] :
         from assessment in new Assessor(bench).Started()
         let figure = assessment.Deciding!
         select new BuiltRow(
-            "Clearances and sizes",
+            FiguresGroup,
             $"{assessment.Place.Name}, {assessment.Characteristic.Name}{(figure.Spot.Length > 0 && figure.Spot != "one" && figure.Unit != Units.Look ? $", {figure.Name}" : "")}",
             $"{figure.Shown} {figure.ShownUncertainty.Replace("± ", "±\u00A0", StringComparison.Ordinal)}".Trim(),
             string.Join(" and ", bench.Readings.Values.Where(r => r.Counts && r.Taken.Part == assessment.Place.Part && r.Taken.Characteristic == assessment.Characteristic.Id && r.Taken.Place == assessment.Place.Number)

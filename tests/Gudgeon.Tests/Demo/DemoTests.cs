@@ -52,4 +52,27 @@ public class DemoTests
 
         Directory.Delete(folder, true);
     }
+
+    /// <summary>What a reader without this program must find in the file: the text is the demo's own, typed in its lines.</summary>
+    [Fact]
+    public void Book_as_one_file_holds_readings_verdicts_workings_and_overrides()
+    {
+        using var shell = new Shell();
+        shell.Good("journal", "import", journal, "--as", "demo");
+        shell.Good("book", shell.File("book.html"));
+        var page = File.ReadAllText(shell.File("book.html"));
+        string[] wanted =
+        [
+            "<h2>How it came apart</h2>",
+            "outside limits",
+            "too close to call",
+            "(typed &quot;86.083&quot;)",
+            "JCGM 100 (GUM), clause 5",
+            "each as a standard uncertainty",
+            "by invented sheet for the demo, page 3",
+            "because housings, tunnel and shells were measured at the shop",
+            "reading-outside: bore 1, bore diameter, top, across the crank",
+        ];
+        Assert.All(wanted, w => Assert.Contains(w, page, StringComparison.Ordinal));
+    }
 }
