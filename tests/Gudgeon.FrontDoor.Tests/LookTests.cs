@@ -7,6 +7,7 @@ namespace Gudgeon.FrontDoor.Tests;
 public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClassFixture<Workshop>
 {
     private static readonly string[] BookPages = ["strip", "account", "refit", "findings", "journal", "book", "all-back", "otherwise", "part/cam-cover.1", "gate/GA2"];
+    private static readonly string[] LiftPages = ["lift", "lift/mass", "lift/rig", "lift/crane", "lift/place", "lift/stand"];
 
     [Fact]
     public async Task Mishap_page_reads_well()
@@ -40,7 +41,7 @@ public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClas
         foreach (var path in BookPages)
         {
             await page.GotoAsync($"{book}/{path}");
-            await page.LookAt($"{layout}-{path.Split('/')[0]}");
+            await page.LookAt($"{layout}-{path.Replace('/', '-')}");
         }
     }
 
@@ -50,10 +51,10 @@ public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClas
         await using var large = await browser.LaunchWithLargeLetters();
         var page = await large.NewPageAsync(new() { BaseURL = workshop.Address.ToString(), ViewportSize = Phone });
         var book = await Start("inline", "4");
-        foreach (var path in BookPages)
+        foreach (var path in BookPages.Concat(LiftPages))
         {
             await page.GotoAsync($"{book}/{path}");
-            await page.LookAt($"large-{path.Split('/')[0]}");
+            await page.LookAt($"large-{path.Replace('/', '-')}");
         }
     }
 

@@ -25,6 +25,20 @@ public class LiftStandTests
     }
 
     [Fact]
+    public void Arm_and_bolt_that_were_measured_are_judged()
+    {
+        using var book = LiftBook.Told();
+        book.Good(new Tell(Stand));
+        Assert.Equal(["bolt and hole", "arms of the stand"], book.Book.Read(LiftAssessor.Of).Stand.Warnings.Select(w => w.Where));
+        book.Good(new Tell(Stand with { Hole = new(65, 45, 0), Finger = new(120, 50, 50, 50, 5) }));
+        var judged = book.Book.Read(LiftAssessor.Of).Stand;
+        Assert.Empty(judged.Warnings);
+        Assert.Contains(judged.Figures, f => f.What.StartsWith("stress at the root of the worst arm", StringComparison.Ordinal));
+        book.Good(new Tell(Stand with { Finger = new(250, 50, 40, 8, 0) }));
+        Assert.Equal((LiftStanding.Fails, 0), (book.Book.Read(LiftAssessor.Of).Stand.Standing, book.Book.Read(LiftAssessor.Of).Stand.Figures.Count));
+    }
+
+    [Fact]
     public void Before_turning_names_what_is_not_done_and_what_nothing_holds()
     {
         using var book = new TestBook(engine: false);

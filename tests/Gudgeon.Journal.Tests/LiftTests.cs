@@ -90,6 +90,23 @@ public class LiftTests
         Assert.False(book.Book.Read(LiftAssessor.Of).Passes);
     }
 
+    // By hand: the leg's 1132.4 N against 0.8 × 1120 kg × 0.49 (angle of the choke not looked at: the least of the table) = 439 kg: 26.3 %.
+    [Fact]
+    public void Chain_choked_round_the_engine_counts_as_choked()
+    {
+        var gear = LiftBook.Rig.Gear.Where(piece => piece.Sort != "eye bolt").Select(piece => piece is { Sort: "chain", On: "front" } ? piece with { Sort = "choked chain", Size = "6" } : piece);
+        using var book = LiftBook.Told(rig: LiftBook.Rig with { Gear = [.. gear] });
+        Assert.Equal("27\u00a0%", book.Check(LiftAssessor.GearId).Figure("weakest: chain of front"));
+    }
+
+    [Fact]
+    public void Cautions_of_the_sums_are_those_of_the_book()
+    {
+        string Line(string id) => Engine.Cautions.All.Single(c => c.Id == id).Text;
+        Assert.Equal([Line("lift-load"), Line("lift-gear"), Line("lift-crane"), Line("engine-stand")],
+            [Sums.Lifting.LiftingCautions.Hanging, Sums.Lifting.LiftingCautions.Gear, Sums.Lifting.LiftingCautions.Crane, Sums.Lifting.LiftingCautions.Stand]);
+    }
+
     [Fact]
     public void Leg_without_gear_is_not_taken_to_hold()
     {

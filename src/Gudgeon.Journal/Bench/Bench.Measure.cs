@@ -63,6 +63,29 @@ public sealed partial class Bench
     private bool IsRead(string characteristic, string part) =>
         readingsByNumber.Values.Any(r => r.Counts && r.Taken.Characteristic == characteristic && r.Taken.Part == part);
 
+    /// <summary>Sizes that "two thou over" could be over: the bore that the owner told, then the limits that were typed.</summary>
+    public IReadOnlyList<Nominal> NominalsOf(Slot slot)
+    {
+        var nominals = new List<Nominal>();
+        void Add(string name, double? size)
+        {
+            if (size is { } mm && nominals.All(n => n.Size != mm))
+                nominals.Add(new Nominal($"{name}, {Journal.Units.Plain(mm)} mm", mm));
+        }
+
+        if (slot.Characteristic == "bore" && double.TryParse(Answers.GetValueOrDefault("D"), System.Globalization.CultureInfo.InvariantCulture, out var bore))
+            Add("the bore as you told it", bore);
+        foreach (var state in (LimitState[])[LimitState.Service, LimitState.New])
+        {
+            if (LimitOf(slot.Characteristic, slot.Part, state)?.Limit is not { Unit: "mm" } limit)
+                continue;
+            Add($"the lower limit {LimitSet.StateWord(state)}", limit.Low);
+            Add($"the upper limit {LimitSet.StateWord(state)}", limit.High);
+        }
+
+        return nominals;
+    }
+
     /// <summary>A spot as it is read out: <c>bore 3, top, across the crank</c>.</summary>
     public string NameOf(Slot slot)
     {

@@ -4,7 +4,6 @@ using Gudgeon.Sums;
 namespace Gudgeon.Journal;
 
 [JsonDerivedType(typeof(CraneTold), "crane-told")]
-[JsonDerivedType(typeof(StandTold), "stand-told")]
 public abstract partial record Entry;
 
 /// <summary>A hole of the boom and the plate's figure for it.</summary>
@@ -50,32 +49,4 @@ public sealed record CraneTold(
         bench.Crane = this;
         bench.LiftToldBy = recorded.Number;
     }
-}
-
-/// <summary>A bolt of the stand's fingers, left of and over the centre of the crank.</summary>
-public sealed record StandBolt(string Name, double YMm, double ZMm);
-
-/// <summary>The stand and how the engine is to sit on it.</summary>
-/// <param name="PlateMomentNm">Largest moment on its plate.</param>
-/// <param name="AxisOverCrankMm">Turning axis over the centre of the crank.</param>
-/// <param name="Thread">Thread of the bolts, as in M12.</param>
-/// <param name="Strength">Class on their heads, as in 8.8; empty where it cannot be read.</param>
-/// <param name="Face">What the bell-housing face is made of: steel, cast iron, light alloy.</param>
-public sealed record StandTold(
-    double PlateMomentNm, double FaceToPostMm, double AxisOverCrankMm, IReadOnlyList<StandBolt> Bolts, string Thread, string Strength, double FreeArmMm, double EngagementMm, string Face) : Entry
-{
-    public static IReadOnlyList<string> Faces { get; } = ["cast iron", "light alloy", "steel"];
-
-    public override IEnumerable<string> About() => [];
-
-    public override Refusal? Check(Bench bench) =>
-        LiftChecks.Above0("stand", "a moment", PlateMomentNm, "N·m", "Read its plate") ?? LiftChecks.From0("face to post", "", FaceToPostMm, "mm", "Measure it") ?? LiftChecks.Far("turning axis", AxisOverCrankMm)
-        ?? (Bolts.Count is >= 1 and <= 12 ? null : new Refusal("bolts of the stand", $"{Bolts.Count}", "3 to 12", "Give each left of and over the crank"))
-        ?? LiftChecks.First(Bolts.Select(bolt => LiftChecks.Named("bolt", bolt.Name) ?? LiftChecks.Far(bolt.Name, bolt.YMm) ?? LiftChecks.Far(bolt.Name, bolt.ZMm)))
-        ?? LiftChecks.From0("free arm of the bolts", "", FreeArmMm, "mm", "Measure from the face to the finger") ?? LiftChecks.Above0("engagement", "", EngagementMm, "mm", "Count the turns that hold, times the pitch")
-        ?? (Faces.Contains(Face) ? null : new Refusal("face", $"\"{Face}\"", string.Join(", ", Faces), "Choose one of these"));
-
-    public override string Words(Bench bench) => $"Stand: {Units.Plain(PlateMomentNm)} N·m by its plate, {Bolts.Count} bolts {Thread} {Strength}".TrimEnd();
-
-    internal override void Apply(Bench bench, Recorded recorded) => bench.Stand = this;
 }

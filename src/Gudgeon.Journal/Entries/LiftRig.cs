@@ -27,9 +27,9 @@ public sealed record RigBar(double SpanMm, double HookOverMm, double HookForward
 /// <param name="Shank">Eye bolt: where its shank points away from the engine: up, front, rear, left, right.</param>
 public sealed record RigGear(string Name, string On, string Sort, string Grade = "", string Size = "", double? RatingKg = null, double? OffLineDeg = null, string Shank = "up")
 {
-    public const string OnHook = "hook";
+    public const string OnHook = "hook", OtherRated = "other, rated";
 
-    public static IReadOnlyList<string> Sorts { get; } = ["chain", "wire rope", "textile sling", "choked textile sling", "eye bolt", "shackle", "other, rated"];
+    public static IReadOnlyList<string> Sorts { get; } = ["chain", "choked chain", "wire rope", "choked wire rope", "textile sling", "choked textile sling", "eye bolt", "shackle", OtherRated];
 
     public static IReadOnlyList<string> Shanks { get; } = ["up", "front", "rear", "left", "right"];
 }

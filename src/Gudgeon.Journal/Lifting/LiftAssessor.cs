@@ -24,7 +24,9 @@ public static class LiftAssessor
     {
         const string title = "What hangs";
         var found = LiftLoad.Of(bench);
-        checks.Add(found.TryGet(out var load) ? LiftCheck.Good(LoadId, title, LiftingCautions.Hanging, load.Figures) : LiftCheck.Bad(LoadId, title, LiftingCautions.Hanging, found.Refusals));
+        checks.Add(found.TryGet(out var load) ? LiftCheck.Good(LoadId, title, LiftingCautions.Hanging, load.Figures, load.Doubts)
+            : bench.WholeMass is null ? LiftCheck.Untold(LoadId, title, LiftingCautions.Hanging, found.Refusals)
+            : LiftCheck.Bad(LoadId, title, LiftingCautions.Hanging, found.Refusals));
         return load;
     }
 

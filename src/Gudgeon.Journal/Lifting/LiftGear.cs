@@ -35,14 +35,18 @@ internal static class LiftGear
     private static Outcome<Mass> Rating(RigGear piece, Angle toVertical, Point3 pull, Angle wider) => piece.Sort switch
     {
         "chain" => Diameter(piece).Then(size => GearTables.ChainSling(Mark(piece.Grade), size, 1, toVertical)),
+        "choked chain" => Diameter(piece).Then(size => GearTables.ChokedChain(Mark(piece.Grade), size, toVertical, Choke(piece))),
+        "choked wire rope" => Diameter(piece).Then(size => GearTables.ChokedRope(size, toVertical, Choke(piece))),
         "wire rope" => Diameter(piece).Then(size => GearTables.WireRopeSling(size, 1, toVertical)),
         "textile sling" => Stamped(piece).Then(rating => GearTables.TextileSling(rating, TextileLay.Straight, toVertical)),
         "choked textile sling" => Stamped(piece).Then(rating => GearTables.TextileSling(rating, TextileLay.Choked, toVertical))
-            .Then(rating => GearTables.ChokeFactor(piece.OffLineDeg is { } choke ? Angle.FromDegrees(choke) : UnknownChoke).Then(factor => Outcome.Of(rating * factor))),
+            .Then(rating => GearTables.ChokeFactor(Choke(piece)).Then(factor => Outcome.Of(rating * factor))),
         "eye bolt" => GearTables.EyeBolt(Pattern(piece.Grade), piece.Size.Trim().ToUpperInvariant(), Mass.FromKilograms(piece.RatingKg ?? 0), OffShank(piece.Shank, pull) + wider),
         "shackle" => GearTables.Shackle(Mass.FromKilograms(piece.RatingKg ?? 0), Angle.FromDegrees(piece.OffLineDeg ?? 0)),
         _ => Stamped(piece),
     };
+
+    private static Angle Choke(RigGear piece) => piece.OffLineDeg is { } choke ? Angle.FromDegrees(choke) : UnknownChoke;
 
     private static Outcome<Mass> Stamped(RigGear piece) => piece.RatingKg is { } rating ? Outcome.Of(Mass.FromKilograms(rating))
         : Outcome.Refused<Mass>(new Refusal("rating", "none that can be read", "a rating on the piece", "Leave it out: unfit for lifting until its rating can be read"));

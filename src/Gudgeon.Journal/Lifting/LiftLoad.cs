@@ -6,7 +6,8 @@ using Gudgeon.Sums.Quantities;
 namespace Gudgeon.Journal;
 
 /// <summary>What hangs, with where it comes from.</summary>
-internal sealed record LiftLoad(HangingLoad Load, IReadOnlyList<string> Notes, IReadOnlyList<LiftFigure> Figures)
+/// <param name="Doubts">What of it is a guess, with what is counted on until it is known.</param>
+internal sealed record LiftLoad(HangingLoad Load, IReadOnlyList<string> Notes, IReadOnlyList<LiftFigure> Figures, IReadOnlyList<Refusal> Doubts)
 {
     private static readonly Refusal NothingKnown = new("mass of the engine", "nothing weighed, told or answered", "two hook scales, or a mass with its spread and centre", "Weigh it front and rear, or tell its mass");
 
@@ -21,7 +22,10 @@ internal sealed record LiftLoad(HangingLoad Load, IReadOnlyList<string> Notes, I
             var offThen = bench.WholeMass?.OffThen ?? bench.Engine.Parts.Values.Where(part => part.Kind == "gearbox").Select(part => part.Id).ToHashSet();
             var off = Known(bench, guess, bench.Engine.Parts.Values.Where(part => !offThen.Contains(part.Id) && bench.Part(part.Id) is { IsOn: false, IsAbsent: false }), notes, "off since");
             var on = Known(bench, guess, bench.Engine.Parts.Values.Where(part => offThen.Contains(part.Id) && bench.Part(part.Id).IsOn), notes, "on since");
-            return CentreOfMass.AsItIsNow(whole, off, on).Then(now =>
+            var left = CentreOfMass.AsItIsNow(whole, off, on);
+            if (!left.Ok && bench.WholeMass is null)
+                return Outcome.Refused<LiftLoad>(new Refusal("mass of the engine", $"only a guess, and with so much off it says nothing: {left.Refusals[0].Met}", "two hook scales, or a mass with its spread and centre", "Weigh it front and rear, or tell its mass as it is now"));
+            return left.Then(now =>
             {
                 WorkingFigure[] inputs =
                 [
@@ -36,9 +40,28 @@ internal sealed record LiftLoad(HangingLoad Load, IReadOnlyList<string> Notes, I
                         [.. inputs, new("x0", $"centre {axis}, before", of(whole.Centre), "mm", of(whole.CentreSpread) / 2), .. off.Concat(on).Select(part => new WorkingFigure("x", part.Name, of(part.Centre), "mm", part.CentreSpread.Millimetres / Math.Sqrt(3)))]));
                 }
 
-                return Outcome.Of(new LiftLoad(now, notes, figures));
+                return Outcome.Of(new LiftLoad(now, notes, figures, Doubted(bench, now)));
             });
         });
+    }
+
+    private static IReadOnlyList<Refusal> Doubted(Bench bench, HangingLoad now)
+    {
+        var told = bench.WholeMass?.Recorded.Entry;
+        var doubts = new List<Refusal>();
+        if (told is null)
+        {
+            var (least, most) = ((now.Mass - now.MassSpread).Kilograms, (now.Mass + now.MassSpread).Kilograms);
+            doubts.Add(new Refusal("mass", $"a guess: {LiftText.Show(least, "kg")} to {LiftText.Show(most, "kg")}", "a mass that somebody weighed", $"Weigh it front and rear before you choose gear; until then every check counts with {LiftText.Show(most, "kg")}"));
+        }
+
+        if (told is not (Weighed or MassTold { Centre: not null }))
+        {
+            doubts.Add(new Refusal("centre of mass", $"a guess, {LiftText.Show(now.CentreSpread.X, "mm")} either way along the crank", "a centre that was weighed",
+                "Lift it by a hand's breadth and look how it hangs; until then every check counts with the worst place within that spread"));
+        }
+
+        return doubts;
     }
 
     private static Outcome<HangingLoad> Whole(Bench bench, LiftGuess? guess, List<string> notes, List<LiftFigure> figures)

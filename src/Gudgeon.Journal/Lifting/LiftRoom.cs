@@ -65,7 +65,7 @@ internal static class LiftRoom
         }),
     ];
 
-    private static string Other(string point) => point == "crane legs under the car" ? "Raise the car on rated stands, or take a crane with lower legs" : "Draw the legs of the sling in, lower the sill or raise the roof, or take another crane";
+    private static string Other(string point) => point == Headroom.LegsUnder ? "Raise the car on rated stands, or take a crane with lower legs" : "Draw the legs of the sling in, lower the sill or raise the roof, or take another crane";
 
     private static Length Mm(double value) => Length.FromMillimetres(value);
 }

@@ -30,7 +30,9 @@ public sealed record LiftCheck(string Id, string Title, LiftStanding Standing, s
     internal static LiftCheck Bad(string id, string title, string caution, IReadOnlyList<Refusal> refusals) => new(id, title, LiftStanding.Fails, caution, [], refusals, []);
 
     internal static LiftCheck Untold(string id, string title, string caution, string where, string expected, string remedy) =>
-        new(id, title, LiftStanding.NotTold, caution, [], [new Refusal(where, "nothing told", expected, remedy)], []);
+        Untold(id, title, caution, [new Refusal(where, "nothing told", expected, remedy)]);
+
+    internal static LiftCheck Untold(string id, string title, string caution, IReadOnlyList<Refusal> what) => new(id, title, LiftStanding.NotTold, caution, [], what, []);
 
     internal static LiftCheck Waiting(string id, string title, string caution, string forWhat) =>
         new(id, title, LiftStanding.Waits, caution, [], [new Refusal(title, $"no figure: it waits for {forWhat}", "the checks before it passed", "Put those right first")], []);
@@ -53,6 +55,9 @@ public sealed record LiftView(
 {
     /// <summary>True when every check passes; a way across the floor counts only where one is told.</summary>
     public bool Passes => Checks.All(check => check.Standing == LiftStanding.Passes || (check.Id == LiftAssessor.FloorId && check.Standing == LiftStanding.NotTold));
+
+    /// <summary>What of the load is a guess; every check counts with the worst of it.</summary>
+    public IReadOnlyList<Refusal> Doubts => Checks[0].Warnings;
 
     public bool Fails => Checks.Any(check => check.Standing == LiftStanding.Fails);
 }

@@ -1,6 +1,7 @@
 using Gudgeon.Engine;
 using Gudgeon.Sums;
 using Gudgeon.Sums.Metrology;
+using Gudgeon.Sums.Quantities;
 using Gudgeon.Sums.Shapes;
 using Gudgeon.Sums.Statistics;
 

@@ -5,6 +5,11 @@ using Gudgeon.Sums.Quantities;
 
 namespace Gudgeon.Journal;
 
+/// <summary>A size that a reading may stand over or under.</summary>
+/// <param name="Name">Which: <c>the lower limit in service, 85.99 mm</c>.</param>
+/// <param name="Size">In millimetres.</param>
+public sealed record Nominal(string Name, double Size);
+
 /// <summary>Understands a reading as people type it at the bench, in the unit of its spot.</summary>
 public static class SpotText
 {
@@ -15,8 +20,10 @@ public static class SpotText
     /// <param name="unit">Unit of the spot.</param>
     /// <param name="zero">What the gauge is set to, in that unit; null when it is not set.</param>
     /// <param name="where">The spot, for messages.</param>
+    /// <param name="nominals">Sizes that "over" and "under" could stand beside, where the gauge is not set.</param>
+    /// <param name="meant">Which way is meant, of those that an earlier refusal offered; null or empty when nobody was asked.</param>
     /// <remarks>A sign before a bare whole figure means micrometres from the gauge's zero, as a dial shows it.</remarks>
-    public static Outcome<double> Read(string text, string unit, BookUnits book, double? zero, string where)
+    public static Outcome<double> Read(string text, string unit, BookUnits book, double? zero, string where, IReadOnlyList<Nominal>? nominals = null, string? meant = null)
     {
         var bare = text.Trim();
         if (bare.Length == 0)
@@ -25,6 +32,9 @@ public static class SpotText
             return Look(bare, where);
         if (unit == "mm" && zero is null && IsStep(bare))
             return Refused(where, $"\"{bare}\", a distance from the gauge's zero", "a gauge that was set, or the whole size", "Say first what the gauge is set to, or type the size itself");
+        Outcome<double> Told<T>(Parsed<T> parsed, Func<T, double> amount, string at) => SpotText.Told(parsed, v => Tidy(amount(v)), at, unit, meant);
+        if (unit == "mm" && zero is null && nominals is { Count: > 0 } && BesideWhich(text, book, nominals, where) is { } beside)
+            return Told(beside, l => l.Millimetres, where);
         return unit switch
         {
             "mm" => Told(ReadingText.Read(text, new ReadingPlace(book, Millimetres(zero), Millimetres(zero), where)), l => l.Millimetres, where),
@@ -57,10 +67,32 @@ public static class SpotText
     /// <summary>A bare figure gets the unit of the spot.</summary>
     private static string With(string text, string unit) => text.Any(c => char.IsLetter(c) || c is '"' or '\'') ? text : $"{text} {unit}";
 
-    private static Outcome<double> Told<T>(Parsed<T> parsed, Func<T, double> amount, string where) => parsed switch
+    /// <summary>Over or under what: the gauge is not set, and there may be several sizes. Each is offered; null where nothing stands over or under.</summary>
+    private static Parsed<Length>? BesideWhich(string text, BookUnits book, IReadOnlyList<Nominal> nominals, string where)
     {
-        Understood<T> understood => Outcome.Of(Tidy(amount(understood.Value))),
-        Ambiguous<T> ambiguous => Refused(where, $"\"{ambiguous.Text.Trim()}\", which can be read in {ambiguous.Readings.Count} ways", string.Join(" or ", ambiguous.Readings.Select(r => r.Words)), "Type it with its unit"),
+        if (ReadingText.Read(text, new ReadingPlace(book, null, null, where)) is not Refused<Length> || ReadingText.Read(text, new ReadingPlace(book, null, Length.FromMillimetres(nominals[0].Size), where)) is Refused<Length>)
+            return null;
+        var readings = nominals.SelectMany(n => ReadingText.Read(text, new ReadingPlace(book, null, Length.FromMillimetres(n.Size), where)) switch
+        {
+            Understood<Length> one => [new Reading<Length>($"{text.Trim()} {n.Name}", one.Value)],
+            Ambiguous<Length> several => several.Readings.Select(r => r with { Words = $"{r.Words} {n.Name}" }),
+            _ => [],
+        }).ToArray();
+        return new Ambiguous<Length>(text, readings, "The gauge is not set: it may stand beside another size.");
+    }
+
+    private static Outcome<double> Told<T>(Parsed<T> parsed, Func<T, double> amount, string where, string unit, string? meant) => parsed switch
+    {
+        Understood<T> understood => Outcome.Of(amount(understood.Value)),
+        Ambiguous<T> ambiguous when ambiguous.Readings.FirstOrDefault(r => r.Words == meant) is { } one => Outcome.Of(amount(one.Value)),
+        Ambiguous<T> ambiguous => Outcome.Refused<double>(new Refusal(
+            where,
+            $"\"{ambiguous.Text.Trim()}\", which can be read in {(ambiguous.Readings.Count == 1 ? "one way" : $"{ambiguous.Readings.Count} ways")}",
+            string.Join(" or ", ambiguous.Readings.Select(r => r.Words)),
+            "Type it with its unit, or say which is meant")
+        {
+            Choices = [.. ambiguous.Readings.Select(r => new Possibility(r.Words, Units.Show(amount(r.Value), unit)))],
+        }),
         Refused<T> refused => Outcome.Refused<double>(refused.Reason),
         _ => throw new InvalidOperationException("a parsed text is one of three"),
     };

@@ -13,12 +13,14 @@ namespace Gudgeon.Planning.OpenData;
 public static class ProjectFile
 {
     private const string FileWord = "project file";
+    private const int MostJobs = 2000;
+    private const long MostTime = 1_000_000;
 
     public static Outcome<Project> Read(string text) => new Reader(text).Read();
 
     private sealed class Reader(string text)
     {
-        private readonly string[] lines = text.Split('\n');
+        private readonly string[] lines = text.ReplaceLineEndings("\n").Split('\n');
         private readonly List<Refusal> faults = [];
 
         public Outcome<Project> Read()
@@ -28,7 +30,9 @@ public static class ProjectFile
             var capacity = Section("RESOURCEAVAILABILITIES");
             if (faults.Count > 0)
                 return Outcome.Refused<Project>(faults);
-            var capacities = capacity.Count == 0 ? [] : capacity[0].Numbers;
+            RefuseUsedUp();
+            // A long row of capacities may be broken.
+            int[] capacities = [.. capacity.SelectMany(row => row.Numbers)];
             if (capacities.Any(amount => amount < 0))
                 Fault(capacity[0].Line, $"a capacity of {capacities.Min()}", "zero or more", "Correct the number");
             var successors = Successors(precedence);
@@ -56,7 +60,7 @@ public static class ProjectFile
                 faults.Add(new Refusal(FileWord, $"no section {heading}", "the three sections of the .sm form", "Check that the file is whole"));
                 return rows;
             }
-            for (var k = at + 1; k < lines.Length && !lines[k].StartsWith('*'); k++)
+            for (var k = at + 1; k < lines.Length && !IsEnd(lines[k]); k++)
             {
                 var words = lines[k].Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
                 // Column titles ("jobnr.", "R 1 R 2") and rules are no data.
@@ -73,6 +77,25 @@ public static class ProjectFile
             if (rows.Count == 0)
                 Fault(at + 1, $"section {heading} without a row of numbers", "at least one", "Check that the file is whole");
             return rows;
+        }
+
+        /// <summary>A line of stars, or the heading of another section where the stars were left out.</summary>
+        private static bool IsEnd(string line) =>
+            line.TrimStart() is ['*', ..] || (line.TrimStart() is [var first, ..] && char.IsAsciiLetter(first) && line.TrimEnd().EndsWith(':'));
+
+        /// <summary>Column titles that speak of resources that are used up: "N 1" beside "R 1".</summary>
+        private void RefuseUsedUp()
+        {
+            for (var k = 0; k < lines.Length; k++)
+            {
+                var words = lines[k].Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+                var titles = words.Where((word, at) => at + 1 < words.Length && word is "R" or "N" or "D" && int.TryParse(words[at + 1], out _)).ToArray();
+                if (titles.FirstOrDefault(title => title != "R") is { } other)
+                {
+                    Fault(k + 1, $"a column {other}", "columns R: resources that are free again when a job ends", "Use a file with renewable resources only");
+                    return;
+                }
+            }
         }
 
         private int[][] Successors(List<(int Line, int[] Numbers)> rows)
@@ -99,6 +122,10 @@ public static class ProjectFile
         private List<ProjectTask> Tasks(List<(int Line, int[] Numbers)> rows, int[][] successors, int[] capacities)
         {
             var tasks = new List<ProjectTask>();
+            if (rows.Count > MostJobs)
+                Fault(rows[MostJobs].Line, $"{rows.Count} jobs", $"up to {MostJobs}", "Use a smaller file");
+            if (rows.Sum(row => row.Numbers.Length > 2 ? (long)row.Numbers[2] : 0) > MostTime)
+                Fault(rows[0].Line, "durations that add up to more", $"up to {MostTime} units in all", "Use a coarser unit of time");
             if (rows.Count != successors.Length)
                 Fault(rows[^1].Line, $"{rows.Count} rows of durations", $"{successors.Length}, one for each job of the precedence section", "Add or take out rows");
             for (var k = 0; k < Math.Min(rows.Count, successors.Length); k++)

@@ -33,6 +33,9 @@ public sealed class Project
     /// <summary>All tasks one after the other: no schedule needs longer.</summary>
     public int Horizon => Tasks.Sum(task => task.Duration);
 
+    /// <summary>The same with time running the other way: successors come first.</summary>
+    public Project Reversed() => new(Tasks.Select((task, index) => task with { Successors = Predecessors[index] }), Capacities);
+
     private void Check(int number)
     {
         var task = Tasks[number];

@@ -13,6 +13,7 @@ public static class ProjectSolver
 {
     private const int FirstSchedules = 1500;
     private const int Seed = 1;
+    private const long DelayingSteps = 200_000;
 
     /// <summary>
     /// The same answer on every machine: effort is counted in schedules built and in the solver's own count, one worker.
@@ -24,6 +25,12 @@ public static class ProjectSolver
         improver.Run(schedules, bounds.Least);
         var (best, bound) = (improver.Best.Starts, bounds.Least);
         var makespan = improver.Best.Makespan;
+        if (bound < makespan && Delaying.Takes(project))
+        {
+            var delaying = new Delaying(project, bounds, project.Capacities.Length) { Found = starts => (best, makespan) = (starts, MakespanOf(project, starts)) };
+            if (delaying.Run(makespan - 1, DelayingSteps))
+                bound = makespan;
+        }
         var prover = new Prover(project, bounds);
         while (bound < makespan)
         {
@@ -37,13 +44,14 @@ public static class ProjectSolver
         return Answer(project, best, bound);
     }
 
-    /// <summary>The best that two workers find within <paramref name="limit"/>, by <paramref name="clock"/>.</summary>
-    public static ProjectAnswer SolveWithin(Project project, TimeSpan limit, TimeProvider clock)
+    /// <summary>The best that two workers find within <paramref name="limit"/>, by <paramref name="clock"/>, or until it is called off.</summary>
+    public static ProjectAnswer SolveWithin(Project project, TimeSpan limit, TimeProvider clock, CancellationToken cancel = default)
     {
+        var begun = clock.GetTimestamp();
         var bounds = new ProjectBounds(project);
         var improver = new Improver(project, bounds, Seed);
         improver.Run(FirstSchedules, bounds.Least);
-        var race = new Race(project, bounds, improver, limit, clock);
+        var race = new Race(project, bounds, improver, limit, begun, clock, cancel);
         race.Run();
         return Answer(project, race.Best, race.Bound);
     }

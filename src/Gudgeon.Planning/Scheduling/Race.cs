@@ -1,12 +1,15 @@
 namespace Gudgeon.Planning.Scheduling;
 
 /// <summary>
-/// Two workers on one project: one breeds schedules, the other asks whether anything shorter than the best exists.
-/// What one finds the other uses at once. On small projects the breeder, once dry, turns into a second prover.
+/// Two workers on one project: schedules are bred, delaying alternatives tried from both ends of time, and CP-SAT asked whether
+/// anything shorter than the best exists. What one finds the others use at once.
 /// </summary>
 internal sealed class Race
 {
     private const int Chunk = 500;
+    private const long QuickSteps = 60_000;
+    private const long LongSteps = 40_000_000;
+    private const long SideSteps = 4_000_000;
 
     private readonly Project project;
     private readonly ProjectBounds bounds;
@@ -14,39 +17,63 @@ internal sealed class Race
     private readonly TimeProvider clock;
     private readonly long begun;
     private readonly TimeSpan limit;
+    private readonly CancellationToken cancel;
     private readonly Lock gate = new();
     private readonly Prover first;
     private readonly Prover second;
-    private int makespan;
+    private readonly bool isEnumerable;
+    private volatile int makespan;
+    private volatile int bound;
 
-    public Race(Project project, ProjectBounds bounds, Improver improver, TimeSpan limit, TimeProvider clock)
+    public Race(Project project, ProjectBounds bounds, Improver improver, TimeSpan limit, long begun, TimeProvider clock, CancellationToken cancel)
     {
         this.project = project;
         this.bounds = bounds;
         this.improver = improver;
         this.limit = limit;
         this.clock = clock;
-        begun = clock.GetTimestamp();
+        this.begun = begun;
+        this.cancel = cancel;
         Best = improver.Best.Starts;
         makespan = improver.Best.Makespan;
-        Bound = bounds.Least;
+        bound = bounds.Least;
         first = new Prover(project, bounds);
         second = new Prover(project, bounds);
+        isEnumerable = Delaying.Takes(project);
     }
 
     public int[] Best { get; private set; }
 
-    public int Bound { get; private set; }
+    public int Bound => bound;
 
-    private bool IsOver => Volatile.Read(ref makespan) <= Bound || Left <= TimeSpan.Zero;
+    private bool IsOver => makespan <= bound || Left <= TimeSpan.Zero || cancel.IsCancellationRequested;
 
     private TimeSpan Left => limit - clock.GetElapsedTime(begun);
+
+    private bool IsSmall => project.Tasks.Length <= 40;
+
+    private bool IsMiddling => project.Tasks.Length <= 70;
 
     public void Run()
     {
         if (IsOver)
             return;
-        var proving = Task.Factory.StartNew(() => ProveFirst(), TaskCreationOptions.LongRunning);
+        using var stopping = cancel.Register(() =>
+        {
+            first.Stop();
+            second.Stop();
+        });
+        // Most small projects end here, before any solver is loaded.
+        if (isEnumerable && (Enumerate(project, bounds, false, QuickSteps) || Enumerate(project, bounds, true, QuickSteps)))
+            return;
+        var tight = isEnumerable ? SharedResources.Added(project, bounds, makespan - 1) : project;
+        var tightBounds = new ProjectBounds(tight);
+        Raise(tightBounds.Least);
+        if (IsOver)
+            return;
+        var proving = Task.Factory.StartNew(() => ProveFirst(tight, tightBounds), TaskCreationOptions.LongRunning);
+        if (IsSmall)
+            Enumerate(tight, tightBounds, false, LongSteps);
         Breed();
         if (!IsOver)
         {
@@ -59,12 +86,16 @@ internal sealed class Race
         proving.GetAwaiter().GetResult();
     }
 
-    private bool IsSmall => project.Tasks.Length <= 70;
-
     /// <summary>On a large project the last step is seldom decided; half the time then goes to raising the bound that is shown.</summary>
-    private void ProveFirst()
+    private void ProveFirst(Project tight, ProjectBounds tightBounds)
     {
-        if (!IsSmall)
+        if (isEnumerable)
+        {
+            Enumerate(tight, tightBounds, true, SideSteps);
+            if (!IsSmall)
+                Enumerate(tight, tightBounds, false, SideSteps);
+        }
+        if (!IsMiddling)
         {
             Prove(first, ProverStyle.Learning, limit / 2);
             Climb(first, ProverStyle.Learning, limit / 4);
@@ -72,22 +103,51 @@ internal sealed class Race
         Prove(first, ProverStyle.Learning, limit);
     }
 
+    /// <summary>Tries delaying alternatives; true when none is left, so that the best is proven.</summary>
+    private bool Enumerate(Project tight, ProjectBounds tightBounds, bool isBackwards, long steps)
+    {
+        if (IsOver)
+            return makespan <= bound;
+        var turned = isBackwards ? tight.Reversed() : tight;
+        Delaying? search = null;
+        search = new Delaying(turned, isBackwards ? new ProjectBounds(turned) : tightBounds, project.Capacities.Length)
+        {
+            Found = starts => Take(isBackwards ? Turned(starts) : starts),
+            IsOver = () =>
+            {
+                search!.Aim(makespan - 1);
+                return IsOver;
+            },
+        };
+        if (!search.Run(makespan - 1, steps))
+            return false;
+        Raise(makespan);
+        first.Stop();
+        return true;
+    }
+
+    private int[] Turned(int[] starts)
+    {
+        var ends = Enumerable.Range(0, starts.Length).Select(task => starts[task] + project.Tasks[task].Duration).ToArray();
+        return [.. ends.Select(end => ends.Max() - end)];
+    }
+
     private void Breed()
     {
         // Small projects run dry early, and then a second proof is worth more than more schedules.
-        var patience = project.Tasks.Length <= 40 ? 20_000L : IsSmall ? 600_000L : long.MaxValue;
+        var patience = IsSmall ? 20_000L : IsMiddling ? 600_000L : long.MaxValue;
         for (var idle = 0L; !IsOver && idle < patience; idle += Chunk)
         {
-            var target = Volatile.Read(ref makespan);
+            var target = makespan;
             if (target < improver.Best.Makespan)
                 improver.Offer(Best);
-            improver.Run(Chunk, Bound);
+            improver.Run(Chunk, bound);
             if (improver.Best.Makespan < target)
             {
                 Take(improver.Best.Starts);
                 idle = 0;
             }
-            first.StopIfAnswered(Volatile.Read(ref makespan));
+            first.StopIfAnswered(makespan);
         }
     }
 
@@ -96,7 +156,7 @@ internal sealed class Race
     {
         while (!IsOver && Left > limit - until)
         {
-            var length = Volatile.Read(ref makespan) - 1;
+            var length = makespan - 1;
             Settle(length, prover.Ask(length, style, (Left - (limit - until)).TotalSeconds, isSteady: false));
         }
         if (IsOver)
@@ -107,9 +167,9 @@ internal sealed class Race
     private void Climb(Prover prover, ProverStyle style, TimeSpan share)
     {
         var until = Left - share;
-        for (var high = Volatile.Read(ref makespan) - 1; !IsOver && Left > until && Bound < high;)
+        for (var high = makespan - 1; !IsOver && Left > until && bound < high;)
         {
-            var length = (Bound + high) / 2;
+            var length = (bound + high) / 2;
             if (!Settle(length, prover.Ask(length, style, Math.Min((Left - until).TotalSeconds, share.TotalSeconds / 4), isSteady: false)))
                 high = length;
         }
@@ -120,11 +180,15 @@ internal sealed class Race
     {
         if (answer.Starts is not null)
             Take(answer.Starts);
-        if (!answer.IsImpossible)
-            return false;
+        if (answer.IsImpossible)
+            Raise(length + 1);
+        return answer.IsImpossible;
+    }
+
+    private void Raise(int least)
+    {
         lock (gate)
-            Bound = Math.Max(Bound, length + 1);
-        return true;
+            bound = Math.Max(bound, least);
     }
 
     private void Take(int[] starts)

@@ -47,21 +47,50 @@ public static class Iso286
     /// <param name="nominal">Nominal size, above zero to 120 mm.</param>
     /// <param name="toleranceClass">Such as <c>g6</c> for a shaft or <c>H7</c> for a hole: the case of the letter tells which.</param>
     /// <returns>The deviations.</returns>
+    /// <exception cref="ArgumentException">The class or the size is not in the tables; <see cref="Find"/> says so as a value.</exception>
     public static Deviations Of(Length nominal, string toleranceClass)
     {
         ArgumentNullException.ThrowIfNull(toleranceClass);
-        var step = Step(nominal);
+        Step(nominal);
+        var found = Find(nominal, toleranceClass, "tolerance class");
+        return found.TryGet(out var deviations) ? deviations
+            : throw new ArgumentException($"The tolerance class {found.Refusals[0].Met} is not known here; expected {found.Refusals[0].Expected}. {found.Refusals[0].Remedy}.");
+    }
+
+    /// <summary>Limit deviations of a shaft or a hole that somebody typed.</summary>
+    /// <param name="nominal">Nominal size.</param>
+    /// <param name="toleranceClass">Such as <c>g6</c> for a shaft or <c>H7</c> for a hole.</param>
+    /// <param name="where">The place, for messages.</param>
+    /// <returns>The deviations, or why there are none.</returns>
+    public static Outcome<Deviations> Find(Length nominal, string toleranceClass, string where)
+    {
+        ArgumentNullException.ThrowIfNull(toleranceClass);
+        if (At(nominal) is not (>= 0 and var step))
+            return Outcome.Refused<Deviations>(new Refusal(where, FormattableString.Invariant($"a size of {nominal.Millimetres:0.######} mm"), "above 0 and up to 120 mm", "Type the limits themselves"));
         var letters = toleranceClass.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
         if (!int.TryParse(toleranceClass.AsSpan(letters.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var grade) || !s_grades.TryGetValue(grade, out var widths))
-            throw Unknown(toleranceClass, "a grade from 5 to 9");
+            return Unknown(where, toleranceClass, "a grade from 5 to 9");
         var width = widths[step];
         if (letters is "js" or "JS")
-            return Micrometres(-width / 2.0, width / 2.0);
+            return Outcome.Of(Micrometres(-width / 2.0, width / 2.0));
         if (letters.Length != 1 || !s_shafts.TryGetValue(char.ToLowerInvariant(letters[0]), out var deviations))
-            throw Unknown(toleranceClass, "a letter of d e f g h js k m n p r s u");
+            return Unknown(where, toleranceClass, "a letter of d e f g h js k m n p r s u");
         var deviation = deviations[step];
-        return char.IsLower(letters[0]) ? Shaft(toleranceClass, deviation, width, grade) : Hole(toleranceClass, letters[0], deviation, step, grade);
+        if (char.IsLower(letters[0]))
+            return Outcome.Of(Shaft(toleranceClass, deviation, width, grade));
+        var letter = letters[0];
+        return letter > 'H' && grade == 5 && IsMoved(letter, grade, step)
+            ? Unknown(where, toleranceClass, "grade 6 or coarser for a hole from K on")
+            : Outcome.Of(Hole(letter, deviation, step, grade));
     }
+
+    /// <summary>Width of a tolerance grade by the table.</summary>
+    /// <param name="nominal">Nominal size, above zero to 120 mm.</param>
+    /// <param name="grade">5 to 9.</param>
+    /// <returns>The width.</returns>
+    public static Length Grade(Length nominal, int grade) => s_grades.TryGetValue(grade, out var widths)
+        ? Length.FromMicrometres(widths[Step(nominal)])
+        : throw new ArgumentOutOfRangeException(nameof(grade), grade, "The grade must lie from 5 to 9.");
 
     private static Deviations Shaft(string toleranceClass, int deviation, int width, int grade) => toleranceClass[0] switch
     {
@@ -71,18 +100,17 @@ public static class Iso286
     };
 
     // Holes mirror shafts; from K to N up to grade 8, and from P on up to grade 7, the mirror is moved by IT(n) − IT(n−1).
-    private static Deviations Hole(string toleranceClass, char letter, int deviation, int step, int grade)
+    private static Deviations Hole(char letter, int deviation, int step, int grade)
     {
         var width = s_grades[grade][step];
         if (letter <= 'H')
             return Micrometres(-deviation, -deviation + width);
-        var special = grade <= (letter <= 'N' ? 8 : 7) && step > 0;
-        if (special && grade == 5)
-            throw Unknown(toleranceClass, "grade 6 or coarser for a hole from K on");
-        var moved = special ? width - s_grades[grade - 1][step] : 0;
+        var moved = IsMoved(letter, grade, step) ? width - s_grades[grade - 1][step] : 0;
         var upper = grade > 8 && (letter == 'K' || letter == 'N' && step > 0) ? 0 : -deviation + moved;
         return Micrometres(upper - width, upper);
     }
+
+    private static bool IsMoved(char letter, int grade, int step) => grade <= (letter <= 'N' ? 8 : 7) && step > 0;
 
     /// <summary>Formula value of a tolerance grade, before the rounding of the table: 7i, 10i, 16i, 25i, 40i with i = 0.45·∛D + 0.001·D.</summary>
     /// <param name="nominal">Nominal size, above zero to 120 mm.</param>
@@ -107,14 +135,16 @@ public static class Iso286
         return Length.FromMicrometres(factor * (0.45 * Math.Cbrt(d) + 0.001 * d));
     }
 
+    private static int At(Length nominal) => nominal.Millimetres > 0 ? Array.FindIndex(s_ends, end => nominal.Millimetres <= end) : -1;
+
     private static int Step(Length nominal)
     {
-        var step = nominal.Millimetres > 0 ? Array.FindIndex(s_ends, end => nominal.Millimetres <= end) : -1;
+        var step = At(nominal);
         return step >= 0 ? step : throw new ArgumentOutOfRangeException(nameof(nominal), nominal, "The nominal size must lie above 0 and up to 120 mm.");
     }
 
     private static Deviations Micrometres(double lower, double upper) => new(Length.FromMicrometres(lower), Length.FromMicrometres(upper));
 
-    private static ArgumentException Unknown(string met, string expected) =>
-        new($"The tolerance class \"{met}\" is not known here; expected {expected}. Type the limits themselves.");
+    private static Outcome<Deviations> Unknown(string where, string met, string expected) =>
+        Outcome.Refused<Deviations>(new Refusal(where, $"\"{met}\"", expected, "Type the limits themselves"));
 }

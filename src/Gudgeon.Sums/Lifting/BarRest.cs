@@ -1,3 +1,5 @@
+using Gudgeon.Sums.Quantities;
+
 namespace Gudgeon.Sums.Lifting;
 
 /// <summary>Bar and engine at rest, seen from the left; pulls in kg of weight, leans and tilts in radians, front up counted positive.</summary>

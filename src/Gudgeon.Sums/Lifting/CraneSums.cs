@@ -26,6 +26,10 @@ internal static class CraneSums
             new("75 kg at 0.55, front line 1.60, boom end 1.75 m", 525, 1e-9, Apart, () => CraneTipping.Stands(new(
                 [new("fl", 1600, 450), new("fr", 1600, -450), new("rr", 0, -350), new("rl", 0, 350)], Kg(75), new(550, 0, 500), Mass.Zero, new(1750, 0, 1500), Angle.Zero, Angle.Zero))
                 .Value.Lines.Single(line => line.SpareLoad is { Kilograms: < 600 }).SpareLoad!.Value.Kilograms)),
+        new("lifting.arm-stress", "Stress at the root of a stand's arm", "σ = (F·r + V·s)/Wt + V·r/Ww; τ = V·s/Wk + 1.5·√(F² + V²)/A; σv = √(σ² + 3·τ²)",
+            [new("F", "force along the bolt", "N"), new("V", "force across the bolt", "N"), new("r", "reach of the arm", "mm"), new("s", "face to arm", "mm"), new("w, t, h", "width, thickness, wall", "mm")], "MPa", "wall below half the thickness; else refused",
+            "beam theory; Shigley's Mechanical Engineering Design, 9th edition, equation 3-40; Bredt",
+            new("1200 N along and 450 N across, 150 mm, 60 off, 40×40×4 tube", 44.7865, 1e-3, Apart, () => StandArms.ArmStress(Force.FromNewtons(1200), Force.FromNewtons(450), new(Mm(150), Mm(60), Mm(40), Mm(40), Mm(4))).Value)),
         new("lifting.mount", "Moment, turning torque and bolts of an engine on a stand", "M = m·g·(x + face to post); F = m·g·x·h/Σh²; σ = √((F/As + 32·M/(π·d0³))² + 3·(V/As)²)",
             [new("m", "mass", "kg"), new("x", "centre out from the face", "mm"), new("h", "bolt over the lowest one", "mm"), new("d0", "stress diameter", "mm")], "N·m", "half of yield, plate's moment; beyond it is refused",
             "statics; Shigley's Mechanical Engineering Design, 9th edition, section 8-12",

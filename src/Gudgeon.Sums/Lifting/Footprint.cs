@@ -1,3 +1,5 @@
+using Gudgeon.Sums.Quantities;
+
 namespace Gudgeon.Sums.Lifting;
 
 /// <summary>What lies between places, seen from above.</summary>

@@ -12,6 +12,10 @@ internal static class GearSums
     [
         new("lifting.chain-sling", "Rating of a grade 8 chain sling", "table", [new("grade", "grade on the tag", "1"), .. Sling], "kg", "6 to 13 mm, 60° at most; unknown grade is unfit", "EN 818-4, by suppliers' reproductions",
             new("8 mm, two legs, 45°", 2800, 0.001, "EN 818-4 table, read in a reproduction", () => GearTables.ChainSling("8", Length.FromMillimetres(8), 2, Deg(45)).Value.Kilograms)),
+        new("lifting.choked-chain", "Rating of one leg of grade 8 chain choked", "the lower of 0.8 × one leg and half of endless choked, × choke factor", [new("grade", "grade on the tag", "1"), .. Sling, new("γ", "angle of the choke", "°")], "kg", "6 to 13 mm, 60° at most; unknown grade is unfit", "EN 818-4, by suppliers' reproductions; ASME B30.9",
+            new("10 mm, choke open beyond 120°", 2500, 0.001, "half of the endless column, 5.00 t, read in a reproduction", () => GearTables.ChokedChain("8", Length.FromMillimetres(10), Angle.Zero, Deg(130)).Value.Kilograms)),
+        new("lifting.choked-rope", "Rating of one leg of wire rope choked", "the lower of 0.75 × one leg and half of endless choked, × choke factor", [.. Sling, new("γ", "angle of the choke", "°")], "kg", "8 to 12 mm, 60° at most; else refused", "EN 13414-1:2003, table 4; a training page; ASME B30.9",
+            new("8 mm, choke at 100°", 489.375, 0.001, "by hand: 0.87 × 0.75 × 750", () => GearTables.ChokedRope(Length.FromMillimetres(8), Angle.Zero, Deg(100)).Value.Kilograms)),
         new("lifting.wire-rope-sling", "Rating of a wire rope sling", "table", Sling, "kg", "8 to 12 mm, 60° at most; else refused", "EN 13414-1:2003, table 4",
             new("10 mm, two legs, 60°", 1150, 0.001, "EN 13414-1:2003, table 4, read", () => GearTables.WireRopeSling(Length.FromMillimetres(10), 2, Deg(60)).Value.Kilograms)),
         new("lifting.textile-sling", "Rating of a textile sling as it is laid", "WLL × mode factor", [Rating, new("lay", "how it is laid", "1"), new("β", "angle to the vertical", "°")], "kg", "60° at most; else refused", "EN 1492-1 and -2 mode factors",

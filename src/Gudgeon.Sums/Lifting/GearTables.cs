@@ -41,20 +41,21 @@ public enum TextileLay
 /// <summary>What lifting gear may carry. A piece whose grade or rating cannot be read is unfit; none is given a guess.</summary>
 public static class GearTables
 {
+    // One leg; two legs to 45°, to 60°; three or four legs to 45°, to 60°; endless, choked.
     private static readonly Dictionary<int, double[]> GradeEightTonnes = new()
     {
-        [6] = [1.12, 1.60, 1.12, 2.36, 1.70],
-        [7] = [1.50, 2.12, 1.50, 3.15, 2.24],
-        [8] = [2.00, 2.80, 2.00, 4.25, 3.00],
-        [10] = [3.15, 4.25, 3.15, 6.70, 4.75],
-        [13] = [5.30, 7.50, 5.30, 11.20, 8.00],
+        [6] = [1.12, 1.60, 1.12, 2.36, 1.70, 1.80],
+        [7] = [1.50, 2.12, 1.50, 3.15, 2.24, 2.50],
+        [8] = [2.00, 2.80, 2.00, 4.25, 3.00, 3.15],
+        [10] = [3.15, 4.25, 3.15, 6.70, 4.75, 5.00],
+        [13] = [5.30, 7.50, 5.30, 11.20, 8.00, 8.50],
     };
 
     private static readonly Dictionary<int, double[]> WireTonnes = new()
     {
-        [8] = [0.750, 1.05, 0.750, 1.55, 1.10],
-        [10] = [1.15, 1.60, 1.15, 2.40, 1.70],
-        [12] = [1.70, 2.30, 1.70, 3.55, 2.50],
+        [8] = [0.750, 1.05, 0.750, 1.55, 1.10, 1.20],
+        [10] = [1.15, 1.60, 1.15, 2.40, 1.70, 1.85],
+        [12] = [1.70, 2.30, 1.70, 3.55, 2.50, 2.70],
     };
 
     private static readonly Dictionary<string, (double Axial, double AtSide)> Din580Kilograms = new()
@@ -84,9 +85,27 @@ public static class GearTables
     /// Range: 6, 7, 8, 10, 13 mm; one to four legs; 60° at most; any other grade, or none that can be read, is unfit. Errors: as printed, next lower preferred number.
     /// Source: EN 818-4 table as suppliers reproduce it.
     /// </remarks>
-    public static Outcome<Mass> ChainSling(string grade, Length link, int legs, Angle toVertical) => Slings("chain", GradeEightTonnes, link, legs, toVertical,
+    public static Outcome<Mass> ChainSling(string grade, Length link, int legs, Angle toVertical) => Slings("chain", GradeEightTonnes, link, legs, toVertical, Graded(grade));
+
+    /// <summary>Rating of one leg of grade 8 chain choked round the load.</summary>
+    /// <remarks>
+    /// Formula: the lower of 0.8 × one leg and half of the endless sling choked, × <see cref="ChokeFactor"/>. Units: mm, degrees, kg. Range: as <see cref="ChainSling"/>; choke 0 to 180°.
+    /// Errors: as printed. Source: EN 818-4 as suppliers reproduce it, its choke factor 0.8 as the endless column of the table has it; the angle of the choke by ASME B30.9: together this book's own.
+    /// </remarks>
+    public static Outcome<Mass> ChokedChain(string grade, Length link, Angle toVertical, Angle choke) =>
+        Choked(Slings("chain", GradeEightTonnes, link, 1, toVertical, Graded(grade)), GradeEightTonnes, link, choke);
+
+    /// <summary>Rating of one leg of wire rope choked round the load.</summary>
+    /// <remarks>
+    /// Formula: the lower of 0.75 × one leg and half of the endless sling choked, × <see cref="ChokeFactor"/>. Units: mm, degrees, kg. Range: as <see cref="WireRopeSling"/>; choke 0 to 180°.
+    /// Errors: as printed. Source: EN 13414-1:2003, table 4; 0.75 by a training page on wire rope; the angle of the choke by ASME B30.9: together this book's own.
+    /// </remarks>
+    public static Outcome<Mass> ChokedRope(Length rope, Angle toVertical, Angle choke) =>
+        Choked(Slings("rope", WireTonnes, rope, 1, toVertical, new InputCheck()), WireTonnes, rope, choke, 0.75);
+
+    private static InputCheck Graded(string grade) =>
         new InputCheck().That(grade.Trim() is "8" or "80", "grade of the chain", grade.Length == 0 ? "none" : grade, "8 or 80, as the tag says",
-            "Leave this chain out: unfit for lifting until its grade can be read"));
+            "Leave this chain out: unfit for lifting until its grade can be read");
 
     /// <summary>Rating of a wire rope sling with pressed ferrules and steel core.</summary>
     /// <remarks>
@@ -170,13 +189,18 @@ public static class GearTables
 
     private static Outcome<Mass> Slings(string kind, Dictionary<int, double[]> table, Length size, int legs, Angle toVertical, InputCheck check)
     {
-        var key = (int)Math.Round(Math.Clamp(size.Millimetres, 0, 1000));
+        var key = Key(size);
         return Bevel(check, toVertical)
             .That(table.ContainsKey(key) && Math.Abs(size.Millimetres - key) <= 0.05 * key, $"diameter of the {kind}", $"{Show(size.Millimetres)} mm",
                 string.Join(", ", table.Keys) + " mm", $"Measure the {kind} again, or take one that the table lists")
             .That(legs is >= 1 and <= 4, "legs", Show(legs), "one to four", "Give the number of legs that carry")
             .Then(() => Mass.FromKilograms(1000 * table[key][legs == 1 ? 0 : (legs == 2 ? 1 : 3) + (Steep(toVertical) ? 0 : 1)]));
     }
+
+    private static Outcome<Mass> Choked(Outcome<Mass> leg, Dictionary<int, double[]> table, Length size, Angle choke, double left = 0.8) =>
+        leg.Then(one => ChokeFactor(choke).Then(factor => Outcome.Of(Mass.FromKilograms(factor * Math.Min(left * one.Kilograms, 500 * table[Key(size)][5])))));
+
+    private static int Key(Length size) => (int)Math.Round(Math.Clamp(size.Millimetres, 0, 1000));
 
     private static InputCheck Bevel(InputCheck check, Angle toVertical) =>
         check.That(toVertical.Degrees >= 0 && !Beyond(toVertical, Slinging.RefuseDeg), "angle to the vertical", $"{Show(toVertical.Degrees)}°", $"{Show(Slinging.RefuseDeg)}° at most", "Take longer legs or a spreader bar");

@@ -51,6 +51,9 @@ public sealed record HeadroomAnswer(IReadOnlyList<HeadroomPoint> Points)
 /// <summary>Whether the engine goes in and comes out.</summary>
 public static class Headroom
 {
+    /// <summary>The points that a lift passes, by name.</summary>
+    public const string OverSill = "over the sill", UnderRoof = "under the roof", HookOver = "hook over the engine", LegsUnder = "crane legs under the car";
+
     private const double MostMm = 1e5;
 
     /// <summary>What is to spare at sill, roof, hook and crane legs, and what to take off to gain some.</summary>
@@ -82,10 +85,10 @@ public static class Headroom
             var free = lift.Clearance;
             HeadroomPoint[] points =
             [
-                new("over the sill", lift.HookHighest - below - lift.Sill - free, fromBelow),
-                new("under the roof", lift.Roof - (lift.Sill + free + below) - lift.BoomOverHook - free, fromBelow),
-                new("hook over the engine", above - free, fromAbove),
-                new("crane legs under the car", lift.SpaceUnderCar - lift.CraneLegs - free, []),
+                new(OverSill, lift.HookHighest - below - lift.Sill - free, fromBelow),
+                new(UnderRoof, lift.Roof - (lift.Sill + free + below) - lift.BoomOverHook - free, fromBelow),
+                new(HookOver, above - free, fromAbove),
+                new(LegsUnder, lift.SpaceUnderCar - lift.CraneLegs - free, []),
             ];
             return new HeadroomAnswer([.. points.OrderBy(point => point.Spare.Millimetres)]);
         });

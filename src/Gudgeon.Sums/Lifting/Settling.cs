@@ -1,3 +1,5 @@
+using Gudgeon.Sums.Quantities;
+
 namespace Gudgeon.Sums.Lifting;
 
 /// <summary>Where a body on legs comes to rest under one hook.</summary>

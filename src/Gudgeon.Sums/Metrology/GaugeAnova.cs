@@ -19,16 +19,16 @@ public sealed record GaugeAnova(
     public double TotalSquares => PartSquares + OperatorSquares + InteractionSquares + RepeatSquares;
 
     /// <summary>F of the interaction against repeats.</summary>
-    public double InteractionF => InteractionSquares / InteractionFreedom / (RepeatSquares / RepeatFreedom);
+    public double InteractionF => Ratio(InteractionSquares / InteractionFreedom, RepeatSquares / RepeatFreedom);
 
     /// <summary>Chance of so large an F where there is no interaction.</summary>
     public double InteractionChance => Quantiles.FisherShareAbove(InteractionF, InteractionFreedom, RepeatFreedom);
 
     /// <summary>F of the parts against the interaction.</summary>
-    public double PartF => PartSquares / PartFreedom / (InteractionSquares / InteractionFreedom);
+    public double PartF => Ratio(PartSquares / PartFreedom, InteractionSquares / InteractionFreedom);
 
     /// <summary>F of the operators against the interaction.</summary>
-    public double OperatorF => OperatorSquares / OperatorFreedom / (InteractionSquares / InteractionFreedom);
+    public double OperatorF => Ratio(OperatorSquares / OperatorFreedom, InteractionSquares / InteractionFreedom);
 
     /// <summary>Works out the table.</summary>
     /// <param name="readings">By part, operator, trial: two or more of each.</param>
@@ -52,6 +52,9 @@ public sealed record GaugeAnova(
             parts * trials * byOperator.Sum(mean => Square(mean - grand)), operators - 1,
             interaction, (parts - 1) * (operators - 1), repeat, parts * operators * (trials - 1));
     }
+
+    // Readings that are all alike have no scatter to compare with: nothing against nothing is no effect.
+    private static double Ratio(double of, double against) => of == 0 ? 0 : of / against;
 
     private static double Square(double x) => x * x;
 }

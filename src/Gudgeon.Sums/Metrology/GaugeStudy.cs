@@ -15,11 +15,11 @@ public sealed record GaugeStudy(double Repeatability, double Reproducibility, do
     public double Total => Gauge + Part;
 
     /// <summary>Measuring as a share of all, in deviations: multiply by 100 for % study variation.</summary>
-    public double GaugeShare => Math.Sqrt(Gauge / Total);
+    public double GaugeShare => Total > 0 ? Math.Sqrt(Gauge / Total) : 0;
 
-    /// <summary>How many sizes the measuring can tell apart: 1.41·σ_part/σ_gauge, cut to a whole number, at least 1.</summary>
+    /// <summary>How many sizes the measuring can tell apart: 1.41·σ_part/σ_gauge, cut to a whole number, at least 1; without any gauge variance there is no end to them, and the largest number stands for it.</summary>
     /// <remarks>Source: AIAG, Measurement Systems Analysis, 4th ed. 2010, chapter III (from memory).</remarks>
-    public int DistinctCategories => Math.Max(1, (int)(1.41 * Math.Sqrt(Part / Gauge)));
+    public int DistinctCategories => Gauge > 0 ? (int)Math.Clamp(1.41 * Math.Sqrt(Part / Gauge), 1, int.MaxValue) : int.MaxValue;
 
     /// <summary>Measuring as a share of a tolerance: 6·σ_gauge / width.</summary>
     /// <param name="width">Width of the tolerance, above zero.</param>

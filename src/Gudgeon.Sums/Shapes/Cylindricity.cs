@@ -1,3 +1,4 @@
+using Gudgeon.Sums.Quantities;
 using Gudgeon.Sums.Statistics;
 
 namespace Gudgeon.Sums.Shapes;

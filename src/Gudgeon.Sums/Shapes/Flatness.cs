@@ -1,12 +1,7 @@
+using Gudgeon.Sums.Quantities;
 using Gudgeon.Sums.Statistics;
 
 namespace Gudgeon.Sums.Shapes;
-
-/// <summary>A point, mm.</summary>
-/// <param name="X">Along.</param>
-/// <param name="Y">Across.</param>
-/// <param name="Z">Up.</param>
-public readonly record struct Point3(double X, double Y, double Z);
 
 /// <summary>A plane z = A + B·x + C·y, and the zone that holds all points.</summary>
 /// <param name="A">Height at the origin.</param>

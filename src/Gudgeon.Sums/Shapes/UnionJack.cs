@@ -1,3 +1,5 @@
+using Gudgeon.Sums.Quantities;
+
 namespace Gudgeon.Sums.Shapes;
 
 /// <summary>The eight lines of a face, each read from one end to the other with a level or an autocollimator on a foot.</summary>

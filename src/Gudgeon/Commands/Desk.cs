@@ -70,6 +70,8 @@ public sealed class Desk(TextWriter output, TextWriter errors, TimeProvider cloc
         foreach (var refusal in refusals)
         {
             Errors.WriteLine(Plain(refusal.ToString()));
+            foreach (var choice in refusal.Choices)
+                Errors.WriteLine(Plain($"    --meant \"{choice.Words}\": {choice.Means}"));
         }
 
         return Exit.Refused;
@@ -97,11 +99,17 @@ public sealed class Desk(TextWriter output, TextWriter errors, TimeProvider cloc
     private static string Plain(string line) =>
         line.Any(c => char.IsControl(c) && c != '\n') ? string.Concat(line.Select(c => char.IsControl(c) && c != '\n' ? '\u00b7' : c)) : line;
 
-    private static JsonObject Json(Refusal refusal) => new()
+    private static JsonObject Json(Refusal refusal)
     {
-        ["where"] = refusal.Where,
-        ["met"] = refusal.Met,
-        ["expected"] = refusal.Expected,
-        ["do"] = refusal.Remedy,
-    };
+        var json = new JsonObject
+        {
+            ["where"] = refusal.Where,
+            ["met"] = refusal.Met,
+            ["expected"] = refusal.Expected,
+            ["do"] = refusal.Remedy,
+        };
+        if (refusal.Choices.Count > 0)
+            json["choices"] = new JsonArray([.. refusal.Choices.Select(c => new JsonObject { ["words"] = c.Words, ["means"] = c.Means })]);
+        return json;
+    }
 }

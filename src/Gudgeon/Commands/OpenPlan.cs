@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using System.Runtime.InteropServices;
 using System.Text.Json.Nodes;
 using Gudgeon.Planning.OpenData;
 using Gudgeon.Planning.Reach;
@@ -32,7 +33,11 @@ internal static class OpenPlan
             return line.Desk.Refuse(json, read.Refusals);
         var clock = line.Desk.Clock;
         var began = clock.GetTimestamp();
-        var answer = ProjectSolver.SolveWithin(project, TimeSpan.FromSeconds(limit), clock);
+        // Who breaks off gets the best so far, not nothing.
+        using var breaking = new CancellationTokenSource();
+        using var interrupted = PosixSignalRegistration.Create(PosixSignal.SIGINT, BreakOff);
+        using var terminated = PosixSignalRegistration.Create(PosixSignal.SIGTERM, BreakOff);
+        var answer = ProjectSolver.SolveWithin(project, TimeSpan.FromSeconds(limit), clock, breaking.Token);
         var took = clock.GetElapsedTime(began).TotalSeconds;
         var facts = new JsonObject
         {
@@ -49,6 +54,12 @@ internal static class OpenPlan
             string.Create(CultureInfo.InvariantCulture, $"time {took:0.000} s"),
             $"starts {string.Join(' ', answer.Schedule.Starts)}",
         ]);
+
+        void BreakOff(PosixSignalContext signal)
+        {
+            signal.Cancel = true;
+            breaking.Cancel();
+        }
     }
 
     private static int Network(CommandLine line, bool json, string text)

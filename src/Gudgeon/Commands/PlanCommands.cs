@@ -27,7 +27,7 @@ public static class PlanCommands
         var ics = new Option<string?>("--ics") { Description = "Writes the days as an iCalendar file", HelpName = "FILE" };
         var keep = new Option<bool>("--keep") { Description = "Keeps this order in the book: later plans follow it where it still holds" };
         var file = new Option<string?>("--file") { Description = "Plans a public .sm project or a JSON network from a file instead; no book needed", HelpName = "FILE" };
-        var limit = new Option<double>("--limit") { Description = "Seconds for --file", HelpName = "SECONDS", DefaultValueFactory = _ => 10 };
+        var limit = new Option<double>("--limit") { Description = "Longest time for --file, seconds; it ends sooner once the answer is proven, and Ctrl-C shows the best so far", HelpName = "SECONDS", DefaultValueFactory = _ => 25 };
         var command = new Command("plan", "An order for the whole strip, or the whole job on days. Example: gudgeon plan --days --ics plan.ics") { days, ics, keep, file, limit };
         command.SetAction(parsed => parsed.GetValue(file) is { } path
             ? OpenPlan.Run(line, parsed, path, parsed.GetValue(limit))

@@ -45,6 +45,7 @@ public static class Slices
         new Refit.RefitSlice(),
         new Lift.LiftSlice(),
         new Measure.MeasureSlice(),
+        new Measure.Work.WorkSlice(),
         new Story.StorySlice(),
         new Photos.PhotosSlice(),
         new Photos.PinsSlice(),

@@ -52,6 +52,31 @@ public class ProjectFileTests
     }
 
     [Theory]
+    [InlineData("\n", "\r")]
+    [InlineData("   2        1 ", "\t2\t1 ")]
+    [InlineData("************\nREQUESTS", "REQUESTS")]
+    [InlineData("************\nREQUESTS", "   ****\n\n  requests")]
+    [InlineData("  R 1\n    3\n************", "R1\n3")]
+    [InlineData("    3\n", "  3 \n")]
+    public void ProjectFile_written_another_way_reads_the_same(string usual, string other)
+    {
+        Assert.Contains(usual, Small);
+        var project = ProjectFile.Read(Small.Replace(usual, other)).Value;
+        Assert.Equal((4, 3, 3), (project.Tasks[1].Duration, project.Capacities[0], project.Tasks.Length));
+    }
+
+    [Fact]
+    public void ProjectFile_with_more_resources_than_a_line_holds_reads_them_all()
+    {
+        var wide = Small.Replace("  2      1     4       2", "  2      1     4       2 0 0 7").Replace("  1      1     0       0", "  1 1 0 0 0 0 0")
+            .Replace("  3      1     0       0", "  3 1 0 0 0 0 0").Replace("  R 1\n    3", "  R 1 R 2\n    3 10\n  R 3 R 4\n 11 12000");
+        Assert.Equal([3, 10, 11, 12000], ProjectFile.Read(wide).Value.Capacities);
+        Assert.Equal([2, 0, 0, 7], ProjectFile.Read(wide).Value.Tasks[1].Demands);
+    }
+
+    [Theory]
+    [InlineData("jobnr. mode duration  R 1", "jobnr. mode duration  R 1  N 1", "project file, line 9: met a column N; expected columns R: resources that are free again when a job ends. Use a file with renewable resources only.")]
+    [InlineData("2      1     4       2", "2      1     1000001       2", "project file, line 11: met durations that add up to more; expected up to 1000000 units in all. Use a coarser unit of time.")]
     [InlineData("PRECEDENCE", "OTHER", "project file: met no section PRECEDENCE RELATIONS; expected the three sections of the .sm form. Check that the file is whole.")]
     [InlineData("2        1          1           3", "2        1          1           9", "project file, line 5: met successor 9; expected a job from 1 to 3. Correct the number.")]
     [InlineData("2        1          1           3", "2        1          2           3", "project file, line 5: met 1 successors; expected 2, as counted in the row. Correct the count or the list.")]

@@ -65,6 +65,16 @@ public class CentreOfMassTests
             Assert.Equal(40, whole.CentreSpread.Z);
         });
 
+    // Beer and Johnston, ex. 4.2 (transcription): 70 kN at 0.9 m, 27 kN each at 3.3 and 3.9 m rest on A at 0 with 28.67 kN and on B at 2.7 m with 95.33 kN.
+    // Backwards: scales that read these find the centre of the three loads, (70·0.9 + 27·3.3 + 27·3.9)/124 = 2.0758 m, beyond the front hook or not is no matter.
+    [Fact]
+    public void Two_scales_find_the_centre_of_the_textbooks_beam()
+    {
+        var whole = CentreOfMass.FromTwoScales(Mass.FromKilograms(95.33), new(2700, 0, 0), Mass.FromKilograms(28.67), default, Mass.Zero, Length.Zero, Length.Zero).Value;
+        Assert.Equal(124, whole.Mass.Kilograms, 1e-9);
+        Assert.Equal(2075.8, whole.Centre.X, 0.2);
+    }
+
     // By hand: 90 and 60 kg, 400 mm apart, scales good to 1 kg: u 0.57735, 2·400·0.57735·√(90² + 60²)/150² = 2.2204 mm.
     [Fact]
     public void Two_scales_carry_their_tolerance() => Assert.Equal(2.2204, CentreOfMass.FromTwoScales(Mass.FromKilograms(90), new(400, 0, 0), Mass.FromKilograms(60), default,

@@ -1,4 +1,5 @@
 using Gudgeon.Sums.Lifting;
+using Gudgeon.Sums.Quantities;
 
 namespace Gudgeon.Sums.Tests.Lifting;
 

@@ -23,6 +23,28 @@ public class SlingingTests
         Assert.Equal(0, hanging.Tilt.Degrees, 1e-9);
     }
 
+    // The sheet's table of tension factors, angle to the horizontal (seen): 75° 1.035, 60° 1.155, 45° 1.414, 35° 1.742, 30° 2.000. The 35° row is rounded down by the sheet: 1/sin 35° is 1.7434.
+    [Theory]
+    [InlineData(75, 1.035)]
+    [InlineData(60, 1.155)]
+    [InlineData(45, 1.414)]
+    [InlineData(35, 1.742)]
+    [InlineData(30, 2.000)]
+    public void Tension_factors_are_those_of_the_sheet(double toHorizontal, double factor)
+    {
+        var length = 300 / Math.Cos(toHorizontal * Math.PI / 180);
+        var hanging = Slinging.Hang(Load(1000, new(0, 0, -100)), [Leg("front", 300, 0, 0, length), Leg("rear", -300, 0, 0, length)]).Value;
+        Assert.All(hanging.Legs, leg => Assert.Equal(factor, leg.Likely.Newtons / 500, 0.002));
+    }
+
+    // The sheet's worked example by lengths: 4 ft high, 6 ft long, slings of 6000 lb: 4000 lb each (seen). So 2·4000 on two such legs puts 6000 into each.
+    [Fact]
+    public void Reduction_by_lengths_is_that_of_the_sheet()
+    {
+        var half = Math.Sqrt(36 - 16) * 100;
+        Assert.Equal(6000, Slinging.Hang(Load(8000, new(0, 0, -50)), [Leg("a", half, 0, 0, 600), Leg("b", -half, 0, 0, 600)]).Value.Legs[0].Likely.Newtons, 1e-6);
+    }
+
     // Sling maker's sheet, worked: W 1000, leg 10, height 5: 1000 on each leg. Seen.
     [Fact]
     public void Two_legs_by_lengths_carry_what_the_sheet_says()

@@ -1,4 +1,5 @@
 using CsCheck;
+using Gudgeon.Sums.Quantities;
 using Gudgeon.Sums.Shapes;
 
 namespace Gudgeon.Sums.Tests.Shapes;

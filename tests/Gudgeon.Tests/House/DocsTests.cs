@@ -60,6 +60,18 @@ public partial class DocsTests
     }
 
     [Fact]
+    public void Json_fields_that_the_commands_write_are_listed_in_the_docs()
+    {
+        var page = Repository.Read("docs/json.md");
+        var fields = Repository.Files(".cs").Where(f => f.StartsWith("src/Gudgeon/Commands/", StringComparison.Ordinal) || f.EndsWith("PhotosCommand.cs", StringComparison.Ordinal))
+            .SelectMany(f => Field().Matches(Repository.Read(f)).Select(m => m.Groups["name"].Value))
+            .Distinct()
+            .ToArray();
+        Assert.True(fields.Length >= 80, $"only {fields.Length} fields found in the code");
+        Assert.All(fields, field => Assert.Contains($"`{field}`", page, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Readme_has_the_job_the_picture_and_then_exactly_two_commands()
     {
         var readme = Repository.Read("README.md");
@@ -85,6 +97,9 @@ public partial class DocsTests
 
     [GeneratedRegex("""Show\(\s*(?:json|true|line\.Json\(parsed\)),\s*"(?<name>[a-z-]+)",""")]
     private static partial Regex Shape();
+
+    [GeneratedRegex("""\["(?<name>[a-z][a-z0-9_]*)"\]\s*=(?!=)""")]
+    private static partial Regex Field();
 
     [GeneratedRegex("```\n(?<code>.*?)```", RegexOptions.Singleline)]
     private static partial Regex CodeBlock();

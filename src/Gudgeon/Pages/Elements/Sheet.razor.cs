@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gudgeon.Host;
 using Microsoft.AspNetCore.Components;
 
@@ -36,6 +37,11 @@ public sealed partial class Sheet
     [Parameter] public RenderFragment? Head { get; set; }
 
     [CascadingParameter] private HttpContext? Http { get; set; }
+
+    [Inject] private TimeProvider Clock { get; set; } = null!;
+
+    /// <summary>What stands at the foot of every printed page.</summary>
+    private string Running => $"{(Book is null ? "Gudgeon" : Book.Name)} · {Title} · {Clock.GetLocalNow().ToString("d MMM yyyy", CultureInfo.InvariantCulture)}";
 
     /// <summary>The item of the navigation that the page belongs to.</summary>
     private string Tab => At.Split('/', '?')[0];

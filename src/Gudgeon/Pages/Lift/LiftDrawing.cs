@@ -7,7 +7,8 @@ namespace Gudgeon.Pages.Lift;
 /// <summary>The crane at one stroke, with what hangs from it.</summary>
 /// <param name="Engine">Outline of the engine; empty where nobody knows how it hangs or how tall it is.</param>
 /// <param name="Lines">Ram, rope, legs of the sling.</param>
-public sealed record LiftPose(string Boom, string Lines, string Engine, string Words);
+/// <param name="Tight">The gap that is tightest over the whole lift, as it is at this stroke; empty where none is known.</param>
+public sealed record LiftPose(string Boom, string Lines, string Engine, string Tight, string Words);
 
 /// <summary>The lift from the side, to scale, in picture units.</summary>
 /// <param name="Fixed">Floor, post, legs, roof.</param>
@@ -46,16 +47,16 @@ public sealed record LiftDrawing(double Width, double Height, string Fixed, stri
             Say(front, place.SpaceUnderMm, $"under the car {LiftText.Show(place.SpaceUnderMm, "mm")}", -3);
         }
 
-        return new LiftDrawing(PictureWidth, (top * scale) + 8, still, limits, captions, [.. view.Stroke.Select(pose => Pose(at, crane, pose, hang))]);
+        return new LiftDrawing(PictureWidth, (top * scale) + 8, still, limits, captions, [.. view.Stroke.Select(pose => Pose(at, crane, pose, hang, Gap(view.Headroom, crane, place)))]);
 
         void Say(double x, double z, string text, double down)
         {
             var (u, v) = at.At(x, z);
-            captions.Add(new Caption(u - (6.2 * text.Length), v + down, text, true));
+            captions.Add(new Caption(u - (7.4 * text.Length), v + down, text, true));
         }
     }
 
-    private static LiftPose Pose(Frame at, CraneTold crane, CranePose pose, HungOutline? hang)
+    private static LiftPose Pose(Frame at, CraneTold crane, CranePose pose, HungOutline? hang, Func<CranePose, HungOutline, (double X, double Low, double High)>? gap)
     {
         var (sin, cos) = Math.SinCos(pose.BoomAngle.Radians);
         var (reach, hook, tip) = (pose.Reach.Millimetres, pose.HookHeight.Millimetres, pose.TipHeight.Millimetres);
@@ -63,8 +64,29 @@ public sealed record LiftDrawing(double Width, double Height, string Fixed, stri
         var ram = at.Line(crane.RamFootForwardMm, crane.RamFootHeightMm, crane.PivotForwardMm + (crane.RamPinAlongMm * cos), crane.PivotHeightMm + (crane.RamPinAlongMm * sin));
         var words = $"Hook {LiftText.Show(hook, "mm")} over the floor, {LiftText.Show(reach, "mm")} forward of the post, boom at {LiftText.Degrees(pose.BoomAngle.Degrees)}.";
         if (hang is null)
-            return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook), "", words);
+            return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook), "", "", words);
         var legs = string.Concat(hang.Eyes(pose).Select(eye => at.Line(reach, hook, eye.X, eye.Y)));
-        return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook) + legs, at.Polygon([.. hang.Corners(pose).Select(c => (c.X, c.Y))]), $"{words} {(hang.Lowest(pose) < 0 ? "The engine stands on the floor before the hook comes down so far." : $"Lowest part of the engine {LiftText.Show(hang.Lowest(pose), "mm")} over the floor.")}{(hang.Touches(crane, pose) ? " Here the boom touches the engine: never so far." : "")}");
+        var lowest = hang.Lowest(pose);
+        words += lowest < 0 ? " The engine stands on the floor before the hook comes down so far." : $" Lowest part of the engine {LiftText.Show(lowest, "mm")} over the floor.";
+        if (hang.Touches(crane, pose))
+            words += " Here the boom touches the engine: never so far.";
+        var tight = "";
+        if (gap is not null)
+        {
+            var (x, low, high) = gap(pose, hang);
+            tight = at.Line(x, low, x, high) + at.Line(x - 60, low, x + 60, low) + at.Line(x - 60, high, x + 60, high);
+            words += high > low ? $" The tightest place has {LiftText.Show(high - low, "mm")} here." : " The tightest place is closed here.";
+        }
+
+        return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook) + legs, at.Polygon([.. hang.Corners(pose).Select(c => (c.X, c.Y))]), tight, words);
     }
+
+    /// <summary>Where the tightest point of the lift is at a stroke: beside the middle of it, from its lower to its upper side.</summary>
+    private static Func<CranePose, HungOutline, (double X, double Low, double High)>? Gap(HeadroomAnswer? headroom, CraneTold crane, PlaceTold? place) => headroom is null || place is null ? null : headroom.Tightest.Name switch
+    {
+        Headroom.OverSill => (pose, hang) => (hang.Corners(pose).Average(c => c.X), place.SillMm, hang.Lowest(pose)),
+        Headroom.UnderRoof => (pose, _) => (pose.Reach.Millimetres, pose.TipHeight.Millimetres + crane.BoomOverTipMm, place.RoofMm),
+        Headroom.HookOver => (pose, hang) => (pose.Reach.Millimetres, hang.Corners(pose).Max(c => c.Y), pose.HookHeight.Millimetres),
+        _ => (_, _) => (crane.Wheels.Max(wheel => wheel.XMm) - 150, crane.LegHeightMm, place.SpaceUnderMm),
+    };
 }

@@ -11,7 +11,7 @@ namespace Gudgeon.Pages.Measure;
 internal static class MeasureForms
 {
     /// <summary>One reading, or a column of them from a spreadsheet: a line for each spot from the one asked for on.</summary>
-    public static Outcome<IReadOnlyList<Request>> Readings(Bench bench, KeypadAsked asked, string text)
+    public static Outcome<IReadOnlyList<Request>> Readings(Bench bench, KeypadAsked asked, string text, string meant)
     {
         var faults = new List<Refusal>();
         var partC = Temperature(bench, asked.PartC, "temperature of the part", faults);
@@ -20,7 +20,7 @@ internal static class MeasureForms
             return Outcome.Refused<IReadOnlyList<Request>>(faults);
         var lines = text.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (lines.Length <= 1)
-            return Outcome.Of<IReadOnlyList<Request>>([new TakeReading(new Slot(asked.Part, asked.Characteristic, asked.Place, asked.Spot), text, Instrument(asked), partC, gaugeC)]);
+            return Outcome.Of<IReadOnlyList<Request>>([new TakeReading(new Slot(asked.Part, asked.Characteristic, asked.Place, asked.Spot), text, Instrument(asked), partC, gaugeC, meant)]);
         var spots = KeypadView.SpotsFrom(bench, asked);
         if (lines.Length > spots.Count)
             return Outcome.Refused<IReadOnlyList<Request>>(new Refusal("the column", $"{lines.Length} readings", $"at most {spots.Count}, one for each spot from here on", "Paste those of this part only"));
@@ -45,6 +45,9 @@ internal static class MeasureForms
 
     public static IReadOnlyList<Request> Aside(IFormCollection form, List<Refusal> refusals) =>
         Reading(form, refusals) is { } number ? [new Tell(new ReadingSetAside(number, form.Text("why") is { Length: > 0 } why ? why : "looked like a slip"))] : [];
+
+    public static IReadOnlyList<Request> Meant(IFormCollection form, List<Refusal> refusals) =>
+        Reading(form, refusals) is { } number ? [new MeanOtherwise(number)] : [];
 
     public static IReadOnlyList<Request> Stands(IFormCollection form, List<Refusal> refusals) =>
         Reading(form, refusals) is { } number ? [new Tell(new ReadingStands(number))] : [];

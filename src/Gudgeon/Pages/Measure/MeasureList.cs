@@ -32,8 +32,30 @@ public sealed record MeasureList(IReadOnlyList<(string Area, IReadOnlyList<KindT
     }
 }
 
+/// <summary>One place of a part on its sheet, folded or open.</summary>
+/// <param name="IsOpen">Begun and not all read, or the first that waits: where the hand goes next.</param>
+public sealed record PlaceOnSheet(string Name, IReadOnlyList<Assessment> Rows, bool IsOpen)
+{
+    public IReadOnlyList<Assessment> Started => [.. Rows.Where(r => r.IsStarted)];
+
+    public Call Worst => Rows.Select(r => r.Call).DefaultIfEmpty(Call.None).Max();
+
+    public int Read => Rows.Count(r => r.Characteristic.IsRead && r.IsStarted);
+
+    public int All => Rows.Count(r => r.Characteristic.IsRead);
+
+    /// <summary>Places in order. One alone is open, and so are those begun with spots still to read; else the first with something to read.</summary>
+    public static IReadOnlyList<PlaceOnSheet> Of(Bench bench, IReadOnlyList<Assessment> all)
+    {
+        var places = all.GroupBy(a => a.Place.Name).Select(g => (g.Key, Rows: (IReadOnlyList<Assessment>)[.. g])).ToArray();
+        bool Begun(IReadOnlyList<Assessment> rows) => rows.Any(r => r.IsStarted && r.Characteristic.IsRead && r.Missing > 0);
+        var first = places.Any(p => Begun(p.Rows)) ? null : places.FirstOrDefault(p => p.Rows.Any(r => r.Characteristic.IsRead && !r.IsStarted && bench.WhyNot(r.Characteristic.Id, r.Place.Part) is null)).Key;
+        return [.. places.Select(p => new PlaceOnSheet(p.Key, p.Rows, places.Length == 1 || Begun(p.Rows) || p.Key == first))];
+    }
+}
+
 /// <summary>One part with everything that can be measured on it, place by place.</summary>
-public sealed record PartSheet(string Part, string Name, IReadOnlyList<(string Place, IReadOnlyList<Assessment> Rows)> Places, IReadOnlyList<JudgedFigure> Spreads, IReadOnlyList<Doubt> Doubts, string Material)
+public sealed record PartSheet(string Part, string Name, IReadOnlyList<PlaceOnSheet> Places, IReadOnlyList<JudgedFigure> Spreads, IReadOnlyList<Doubt> Doubts, string Material)
 {
     /// <summary>Every characteristic at every place of the part.</summary>
     public IReadOnlyList<Assessment> Rows => [.. Places.SelectMany(p => p.Rows)];
@@ -50,7 +72,7 @@ public sealed record PartSheet(string Part, string Name, IReadOnlyList<(string P
         return new PartSheet(
             part,
             bench.NameOf(part),
-            [.. all.GroupBy(a => a.Place.Name).Select(g => (g.Key, (IReadOnlyList<Assessment>)[.. g]))],
+            PlaceOnSheet.Of(bench, all),
             [.. all.Select(a => a.Characteristic).Distinct().Select(assessor.Spread).Where(s => s is not null).Select(s => s!)],
             [.. Journal.Doubts.Of(bench).Where(d => d.Reading.Taken.Part == part)],
             bench.Materials.GetValueOrDefault(part) ?? "")

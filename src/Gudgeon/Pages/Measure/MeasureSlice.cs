@@ -29,6 +29,7 @@ public sealed class MeasureSlice : ISlice
         book.MapPost("/measure/read", Read);
         book.MapPost("/measure/zero", Strip.StripSlice.Form(MeasureForms.Zero));
         book.MapPost("/measure/aside", Strip.StripSlice.Form((_, form, refusals) => MeasureForms.Aside(form, refusals)));
+        book.MapPost("/measure/meant", Strip.StripSlice.Form((_, form, refusals) => MeasureForms.Meant(form, refusals)));
         book.MapPost("/measure/stands", Strip.StripSlice.Form((_, form, refusals) => MeasureForms.Stands(form, refusals)));
         book.MapPost("/measure/not-applicable", Strip.StripSlice.Form((_, form, _) =>
             [new Tell(new NotApplicable(form.Text("characteristic"), form.Text("everywhere") == "yes" ? [] : [.. Strip.StripSlice.Ids(form, "part")], form.Text("why").Trim()))]));
@@ -37,7 +38,7 @@ public sealed class MeasureSlice : ISlice
         book.MapPost("/instruments/keep", Strip.StripSlice.Form(MeasureForms.Instrument));
         book.MapPost("/instruments/gone", Strip.StripSlice.Form(MeasureForms.Gone));
         book.MapPost("/instruments/habits", Strip.StripSlice.Form((visit, form, _) => MeasureForms.Habits(visit, form)));
-        book.MapGet("/limits", (Visit visit) => new RazorComponentResult<LimitsPage>(new { Visit = visit, Asked = visit.Http.Request.Query["of"].ToString() }));
+        book.MapGet("/limits", (Visit visit) => new RazorComponentResult<LimitsPage>(new { Visit = visit, Asked = Query(visit, "of"), Low = Query(visit, "low"), High = Query(visit, "high"), Source = Query(visit, "source"), State = Query(visit, "state") }));
         book.MapPost("/limits/set", Strip.StripSlice.Form(MeasureForms.Limit));
     }
 
@@ -63,7 +64,7 @@ public sealed class MeasureSlice : ISlice
     {
         var form = await request.ReadFormAsync();
         var asked = new KeypadAsked(form.Text("part"), form.Text("characteristic"), int.TryParse(form.Text("place"), NumberStyles.None, CultureInfo.InvariantCulture, out var place) ? place : 0, form.Text("spot"), form.Text("with"), form.Text("partc"), form.Text("gaugec"));
-        var readings = MeasureForms.Readings(visit.Bench, asked, form.Text("reading"));
+        var readings = MeasureForms.Readings(visit.Bench, asked, form.Text("reading"), form.Text("meant"));
         if (!readings.TryGet(out var requests))
             return Keypad(visit, asked, form.Text("reading"), readings.Refusals);
         var outcome = visit.Book.Submit(visit.Sending(form), requests);

@@ -47,23 +47,32 @@ public static class ReadingTable
         {
             string Text(int column) => column >= 0 && column < row.Length ? row[column].Trim() : "";
             var number = Text(place).Length == 0 ? 1 : int.TryParse(Text(place), NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : 0;
+            double? Celsius(int column)
+            {
+                if (Text(column).Length == 0)
+                    return null;
+                // The column says °C, whatever the book speaks.
+                var read = SpotText.Read(Text(column), "C", Sums.Quantities.BookUnits.Metric, null, $"row {i}, {names[column]}");
+                faults.AddRange(read.Refusals);
+                return read.Ok ? read.Value : null;
+            }
+
+            var (partAt, gaugeAt) = (Celsius(partC), Celsius(gaugeC));
             if (row.Length != names.Length)
                 faults.Add(new Refusal($"row {i}", $"{row.Length} cells", $"{names.Length}, as in the heading", "Mend the row; put a cell with a comma in it into quotes"));
             else if (number == 0)
                 faults.Add(new Refusal($"row {i}", $"place \"{Text(place)}\"", "a whole number", "Mend the row"));
             else
-                requests.Add(new TakeReading(new Slot(Text(part), Text(what), number, Text(spot).Length > 0 ? Text(spot) : "one"), Text(reading).TrimStart('\''), Text(with).Length > 0 ? Text(with) : null, Celsius(Text(partC)), Celsius(Text(gaugeC))));
+                requests.Add(new TakeReading(new Slot(Text(part), Text(what), number, Text(spot).Length > 0 ? Text(spot) : "one"), Text(reading).TrimStart('\''), Text(with).Length > 0 ? Text(with) : null, partAt, gaugeAt));
         }
 
         return faults.Count > 0 ? Outcome.Refused<IReadOnlyList<Request>>(faults) : Outcome.Of<IReadOnlyList<Request>>(requests);
     }
 
-    private static double? Celsius(string text) => double.TryParse(text.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var value) ? value : null;
-
-    /// <summary>A cell that a spreadsheet would run as a formula gets an apostrophe in front.</summary>
+    /// <summary>A cell that a spreadsheet would run as a formula gets an apostrophe in front, and so does <c>+43</c>: it would come back as 43.</summary>
     private static string Cell(string text)
     {
-        var safe = text.Length > 0 && text[0] is '=' or '@' or '\t' ? $"'{text}" : text;
+        var safe = text.Length > 0 && text[0] is '=' or '@' or '\t' or '+' || text.Length > 1 && text[0] is '-' && text.AsSpan(1).ContainsAnyExceptInRange('0', '9') == false ? $"'{text}" : text;
         return safe.AsSpan().IndexOfAny(",\"\r\n") < 0 ? safe : $"\"{safe.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
     }
 

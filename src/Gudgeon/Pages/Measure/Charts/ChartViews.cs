@@ -1,7 +1,6 @@
 using System.Globalization;
 using Gudgeon.Engine;
 using Gudgeon.Journal;
-using Gudgeon.Sums.Shapes;
 
 namespace Gudgeon.Pages.Measure.Charts;
 
@@ -70,86 +69,4 @@ public sealed record BoreView(string Title, IReadOnlyList<string> Rows, IReadOnl
     public string Times => Most > 0 ? Math.Pow(10, Math.Round(Math.Log10(PerMicrometre * 1000 / 0.8))).ToString("0", CultureInfo.InvariantCulture) : "1";
 
     public string Aloud => $"{Title}: {string.Join("; ", Rows.Select((r, i) => $"{r} {string.Join(", ", Columns.Select((c, j) => Cells[i][j] is { } v ? $"{c} {v.ToString("0.#", CultureInfo.InvariantCulture)}" : $"{c} not read"))}"))} micrometres over the smallest";
-}
-
-/// <summary>A line of equal height.</summary>
-public sealed record Contour(double Level, string Path)
-{
-    public bool IsZero => Math.Abs(Level) < 1e-9;
-}
-
-/// <summary>A spot of a face in the picture.</summary>
-public sealed record FaceSpot(double X, double Y, string Text, string Word);
-
-/// <summary>A face as contours of its heights over the middle plane of the minimum zone.</summary>
-public sealed record FaceView(string Title, int Rows, int Columns, IReadOnlyList<FaceSpot> Spots, IReadOnlyList<Contour> Contours, double Every, string Aloud)
-{
-    private const int Fine = 8;
-
-    public static FaceView? Of(Bench bench, Assessment face)
-    {
-        var spots = face.Characteristic.Spots;
-        var read = spots.Select(s => bench.ReadingsAt(new Slot(face.Place.Part, face.Characteristic.Id, face.Place.Number, s.Id)).Where(r => r.Counts).Select(r => r.Taken.Value).ToArray()).ToArray();
-        if (read.Any(r => r.Length == 0))
-            return null;
-        var (rows, columns) = (spots.Select(s => s.Row).Distinct().Count(), spots.Select(s => s.Column).Distinct().Count());
-        var points = read.Select((r, i) => new Point3(i % columns, i / columns, r.Average())).ToArray();
-        var plane = Flatness.MinimumZone(points);
-        var over = points.Select(p => plane.Over(p) * 1000).ToArray();
-        var every = Step(over.Max() - over.Min());
-        double At(double x, double y)
-        {
-            var (c, r) = (Math.Min((int)x, columns - 2), Math.Min((int)y, rows - 2));
-            var (u, v) = (x - c, y - r);
-            double Z(int dc, int dr) => over[(r + dr) * columns + c + dc];
-            return Z(0, 0) * (1 - u) * (1 - v) + Z(1, 0) * u * (1 - v) + Z(0, 1) * (1 - u) * v + Z(1, 1) * u * v;
-        }
-
-        var contours = Enumerable.Range((int)Math.Ceiling(over.Min() / every), Math.Max(0, (int)Math.Floor(over.Max() / every) - (int)Math.Ceiling(over.Min() / every) + 1))
-            .Select(k => new Contour(k * every, Line(At, k * every, columns, rows))).ToArray();
-        var (high, low) = (Array.IndexOf(over, over.Max()), Array.IndexOf(over, over.Min()));
-        return new FaceView(
-            face.Place.Name.Sentence(), rows, columns,
-            [.. points.Select((p, i) => new FaceSpot(20 + p.X * 80, 20 + p.Y * 70, Units.Plain(Math.Round(over[i])), i == high ? "high" : i == low ? "low" : ""))],
-            contours, every,
-            $"Heights of {face.Place.Name}: highest at {spots[high].Name}, lowest at {spots[low].Name}, {Units.Plain(Math.Round(over.Max() - over.Min(), 1))} micrometres apart");
-    }
-
-    /// <summary>1, 2 or 5 times a power of ten, so that five to ten lines are drawn.</summary>
-    private static double Step(double range)
-    {
-        if (!(range > 1e-9))
-            return 1;
-        var rough = range / 6;
-        var power = Math.Pow(10, Math.Floor(Math.Log10(rough)));
-        return power * (rough / power < 1.5 ? 1 : rough / power < 3.5 ? 2 : 5);
-    }
-
-    /// <summary>Marching squares over a grid finer than the spots.</summary>
-    private static string Line(Func<double, double, double> at, double level, int columns, int rows)
-    {
-        var path = new System.Text.StringBuilder();
-        for (var j = 0; j < (rows - 1) * Fine; j++)
-        {
-            for (var i = 0; i < (columns - 1) * Fine; i++)
-            {
-                (double X, double Y)[] corners = [(i, j), (i + 1, j), (i + 1, j + 1), (i, j + 1)];
-                var heights = corners.Select(c => at(c.X / Fine, c.Y / Fine) - level).ToArray();
-                var cuts = new List<(double X, double Y)>();
-                for (var k = 0; k < 4; k++)
-                {
-                    var (a, b) = (heights[k], heights[(k + 1) % 4]);
-                    if ((a < 0) == (b < 0))
-                        continue;
-                    var (from, to) = (corners[k], corners[(k + 1) % 4]);
-                    cuts.Add((from.X + a / (a - b) * (to.X - from.X), from.Y + a / (a - b) * (to.Y - from.Y)));
-                }
-
-                for (var k = 0; k + 1 < cuts.Count; k += 2)
-                    path.Append(CultureInfo.InvariantCulture, $"M{20 + cuts[k].X * 80 / Fine:0.#} {20 + cuts[k].Y * 70 / Fine:0.#}L{20 + cuts[k + 1].X * 80 / Fine:0.#} {20 + cuts[k + 1].Y * 70 / Fine:0.#}");
-            }
-        }
-
-        return path.ToString();
-    }
 }

@@ -2,24 +2,28 @@ using System.Globalization;
 using Gudgeon.Sums;
 using Gudgeon.Sums.Quantities;
 
-namespace Gudgeon.Pages.Lift;
+namespace Gudgeon.Lifting;
 
-/// <summary>Figures out of a form of the lift: each that cannot be read is refused by name, all at once.</summary>
-internal sealed class LiftFields(IFormCollection form, List<Refusal> refusals)
+/// <summary>Figures out of what was told of a lift, by a form or by a command: each that cannot be read is refused by name, all at once.</summary>
+/// <param name="told">The text of a field by its name; empty where nothing was told.</param>
+internal sealed class LiftFields(Func<string, string> told, List<Refusal> refusals)
 {
-    public string Text(string name) => form.Text(name);
+    public string Text(string name) => told(name).Trim();
 
-    public bool Has(string name) => form.Text(name).Length > 0;
+    /// <summary>The same list of refusals, other text.</summary>
+    public LiftFields With(Func<string, string> other) => new(other, refusals);
+
+    public bool Has(string name) => Text(name).Length > 0;
 
     /// <summary>mm unless another unit is typed.</summary>
-    public double Mm(string name, string where, double? usual = null) => Read(form.Text(name), where, usual, text => QuantityText.Length(text, BookUnits.Metric, where), length => length.Millimetres);
+    public double Mm(string name, string where, double? usual = null) => Read(Text(name), where, usual, text => QuantityText.Length(text, BookUnits.Metric, where), length => length.Millimetres);
 
     /// <summary>kg unless another unit is typed: nobody weighs an engine in grams.</summary>
-    public double Kg(string name, string where, double? usual = null) => Read(form.Text(name), where, usual, text => QuantityText.Mass(Bare(text) ? $"{text} kg" : text, BookUnits.Metric, where), mass => mass.Kilograms);
+    public double Kg(string name, string where, double? usual = null) => Read(Text(name), where, usual, text => QuantityText.Mass(Bare(text) ? $"{text} kg" : text, BookUnits.Metric, where), mass => mass.Kilograms);
 
-    public double Degrees(string name, string where, double? usual = null) => Read(form.Text(name), where, usual, text => QuantityText.Angle(text, BookUnits.Metric, where), angle => angle.Degrees);
+    public double Degrees(string name, string where, double? usual = null) => Read(Text(name), where, usual, text => QuantityText.Angle(text, BookUnits.Metric, where), angle => angle.Degrees);
 
-    public double Nm(string name, string where) => Read(form.Text(name), where, null, text => QuantityText.Torque(text, BookUnits.Metric, where), torque => torque.NewtonMetres);
+    public double Nm(string name, string where) => Read(Text(name), where, null, text => QuantityText.Torque(text, BookUnits.Metric, where), torque => torque.NewtonMetres);
 
     /// <summary>
     /// A list, one thing a line: <c>name: figure, figure</c>. A line with another count of figures is refused by its number.
@@ -29,7 +33,7 @@ internal sealed class LiftFields(IFormCollection form, List<Refusal> refusals)
     public IReadOnlyList<ListLine> Lines(string name, string where, string shape, int least, int most, bool needsName = true)
     {
         var lines = new List<ListLine>();
-        foreach (var (text, i) in form[name].ToString().Split('\n').Select((line, i) => (line.Trim(), i)).Where(x => x.Item1.Length > 0))
+        foreach (var (text, i) in Text(name).Split('\n').Select((line, i) => (line.Trim(), i)).Where(x => x.Item1.Length > 0))
         {
             var colon = needsName ? text.LastIndexOf(':') : -1;
             var pieces = text[(colon + 1)..].Split([';', ' ', '\t'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(piece => piece.TrimEnd(',')).Where(piece => piece.Length > 0).ToList();
@@ -41,6 +45,18 @@ internal sealed class LiftFields(IFormCollection form, List<Refusal> refusals)
         }
 
         return lines;
+    }
+
+    /// <summary>A whole number; one that cannot be read is refused and counts as the usual one.</summary>
+    public int Count(string name, string where, int usual)
+    {
+        var text = Text(name);
+        if (text.Length == 0)
+            return usual;
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count <= 999)
+            return count;
+        Refuse(where, $"\"{text}\"", "a whole number up to 999", "Type it in figures");
+        return usual;
     }
 
     public void Refuse(string where, string met, string expected, string remedy) => refusals.Add(new Refusal(where, met, expected, remedy));

@@ -1,6 +1,6 @@
-namespace Gudgeon.Sums.Lifting;
+namespace Gudgeon.Sums.Quantities;
 
-/// <summary>A place on the engine in millimetres: x to the front, y to the left, z up, from any one datum.</summary>
+/// <summary>A place in space, or the arrow to it, mm, from any one datum. In lifting x goes to the front, y to the left, z up.</summary>
 public readonly record struct Point3(double X, double Y, double Z)
 {
     /// <summary>Sum of two places as arrows.</summary>
