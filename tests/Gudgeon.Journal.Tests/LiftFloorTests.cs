@@ -35,14 +35,32 @@ public class LiftFloorTests
         Assert.Equal(4, view.Moves.Count);
     }
 
+    // The car's nose from x = 2000 on, the hook over it at the start: the legs go under, the engine over it at the sill's height, which the headroom judges.
     [Fact]
-    public void Legs_go_under_the_car_but_the_engine_does_not_go_through_it()
+    public void Engine_that_rises_over_the_sill_comes_out_over_the_nose_of_its_car()
     {
-        // The car's nose from x = 2000 on; the legs reach 500 + 1680 = 2180 under it, the engine to 500 + 1200 + 300 = 2000 at its farthest.
-        var way = new FloorStop[] { new(490, 1500, 0), new(300, 1500, 0) };
-        using var under = LiftBook.Told(place: Garage(new("car", 2000, 800, 4000, 1700, LegsPass: true)) with { Way = way });
-        Assert.Equal(LiftStanding.Passes, under.Check(LiftAssessor.FloorId).Standing);
-        using var through = LiftBook.Told(place: Garage(new("car", 2000, 800, 4000, 1700)) with { Way = way });
+        var way = new FloorStop[] { new(1500, 1500, 0), new(300, 1500, 0) };
+        using var nose = LiftBook.Told(place: Garage(new("car", 2000, 800, 1000, 1700, LegsPass: true)) with { Way = way });
+        Assert.Equal(LiftStanding.Passes, nose.Check(LiftAssessor.FloorId).Standing);
+        // By hand: post at 1500 + 80, nose at 2000: 420 left, less the 2 mm that the sum takes off.
+        Assert.Equal("418\u00a0mm", nose.Check(LiftAssessor.FloorId).Figure("past car"));
+        using var through = LiftBook.Told(place: Garage(new("car", 2000, 800, 1000, 1700)) with { Way = way });
         Assert.Equal(LiftStanding.Fails, through.Check(LiftAssessor.FloorId).Standing);
+        // One sill too high for the hook: the floor is free, and the lift is still not possible.
+        using var tooHigh = LiftBook.Told(place: Garage(new("car", 2000, 800, 1000, 1700, LegsPass: true)) with { Way = way, SillMm = 1400 });
+        Assert.False(tooHigh.Book.Read(LiftAssessor.Of).Passes);
+    }
+
+    // By hand: the crane turns about the foot of its post by 90°; its front corner of the legs, √(1680² + 530²) = 1761.6 mm out, sweeps a quarter circle.
+    // A pillar at 1200, 1600 from the post is 2000 mm away: it clears by 2000 − 1761.6 = 238.4 at most; the engine, out to 1200 + 300, half 300 wide, reaches √(1500² + 300²) = 1529.7.
+    [Fact]
+    public void Crane_that_turns_with_the_engine_sweeps_between_obstacles()
+    {
+        var turn = new FloorStop[] { new(3000, 1000, 0), new(3000, 1000, 90) };
+        using var clear = LiftBook.Told(place: Garage(new("pillar", 4200, 2600, 200, 200)) with { Way = turn, RoomWidthMm = 6000 });
+        var spare = clear.Check(LiftAssessor.FloorId).Figures.Single(f => f.What.Contains("pillar", StringComparison.Ordinal)).Working.Result.Value;
+        Assert.InRange(spare, 238.4 - 2.1 - 0.2, 238.4 + 0.2);
+        using var struck = LiftBook.Told(place: Garage(new("pillar", 4000, 2400, 200, 200)) with { Way = turn, RoomWidthMm = 6000 });
+        Assert.Equal(LiftStanding.Fails, struck.Check(LiftAssessor.FloorId).Standing);
     }
 }

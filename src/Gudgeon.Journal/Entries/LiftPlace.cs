@@ -13,7 +13,7 @@ public sealed record PartHeight(string Part, double TopMm, double BottomMm);
 
 /// <summary>A thing on the floor: a box by its corner nearest to the floor's zero, its length along x and y, turned anticlockwise about that corner.</summary>
 /// <param name="Moves">True for what can be moved out of the way, such as another vehicle.</param>
-/// <param name="LegsPass">True when the crane's legs go under it, as under the car that the engine comes out of.</param>
+/// <param name="LegsPass">True when the crane's legs go under it and the engine over it at the height of the sill, as at the nose of the car that the engine comes out of.</param>
 public sealed record FloorThing(string Name, double XMm, double YMm, double LengthMm, double WidthMm, double TurnDeg = 0, bool Moves = false, bool LegsPass = false);
 
 /// <summary>A place on the crane's way: foot of its post, and where its boom points.</summary>

@@ -11,19 +11,20 @@ public static class LiftAssessor
     public static LiftView Of(Bench bench)
     {
         var checks = new List<LiftCheck>();
-        var load = Load(bench, checks);
+        var notes = new List<string>();
+        var load = Load(bench, notes, checks);
         var hung = Hang(bench.Rig, load?.Load, checks);
         Gear(bench.Rig, hung, checks);
         var stroke = Crane(bench, load?.Load, hung, checks);
         var headroom = Room(bench, hung, stroke, checks);
         var (sweep, moves) = Floor(bench, stroke, checks);
-        return new LiftView(load?.Load, load?.Notes ?? [], checks, hung, stroke, headroom, sweep, moves, LiftStand.Check(bench, load?.Load), LiftStand.BeforeTurning(bench), LiftList.Open(bench));
+        return new LiftView(load?.Load, notes, checks, hung, stroke, headroom, sweep, moves, LiftStand.Check(bench, load?.Load), LiftStand.BeforeTurning(bench), LiftList.Open(bench));
     }
 
-    private static LiftLoad? Load(Bench bench, List<LiftCheck> checks)
+    private static LiftLoad? Load(Bench bench, List<string> notes, List<LiftCheck> checks)
     {
         const string title = "What hangs";
-        var found = LiftLoad.Of(bench);
+        var found = LiftLoad.Of(bench, notes);
         checks.Add(found.TryGet(out var load) ? LiftCheck.Good(LoadId, title, LiftingCautions.Hanging, load.Figures, load.Doubts)
             : bench.WholeMass is null ? LiftCheck.Untold(LoadId, title, LiftingCautions.Hanging, found.Refusals)
             : LiftCheck.Bad(LoadId, title, LiftingCautions.Hanging, found.Refusals));

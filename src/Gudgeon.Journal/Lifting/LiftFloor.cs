@@ -10,6 +10,9 @@ public static class LiftFloor
     /// <summary>A wheel reaches this far beyond the place where it touches.</summary>
     private const double WheelMm = 80;
 
+    /// <summary>All of the crane that stands neither under the legs' way nor over the sill: what goes over a thing that the legs go under is judged by the headroom.</summary>
+    private static FloorShape Post { get; } = new("post", [new(-WheelMm, -WheelMm), new(WheelMm, -WheelMm), new(WheelMm, WheelMm), new(-WheelMm, WheelMm)]);
+
     /// <summary>The crane and what hangs from it, about the foot of the post; the hook anywhere along its stroke.</summary>
     public static IReadOnlyList<FloorShape> Crane(CraneTold crane, PlaceTold place, IReadOnlyList<CranePose> stroke) => [Legs(crane), .. Above(place, stroke)];
 
@@ -27,7 +30,7 @@ public static class LiftFloor
         var room = place is { RoomLengthMm: > 0, RoomWidthMm: > 0 } ? Of(new FloorThing("the walls", 0, 0, place.RoomLengthMm, place.RoomWidthMm)) : null;
         return FloorPlan.Sweep(Crane(crane, place, stroke), way, [.. things.Where(thing => !thing.LegsPass).Select(Of)], room)
             .Then(low => things.Any(thing => thing.LegsPass)
-                ? FloorPlan.Sweep(Above(place, stroke), way, [.. things.Where(thing => thing.LegsPass).Select(Of)], null)
+                ? FloorPlan.Sweep([Post], way, [.. things.Where(thing => thing.LegsPass).Select(Of)], null)
                     .Then(high => Outcome.Of(low with { Passes = [.. low.Passes.Concat(high.Passes).OrderBy(pass => pass.Spare.Millimetres)] }))
                 : Outcome.Of(low));
     }

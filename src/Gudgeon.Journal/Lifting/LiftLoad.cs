@@ -7,15 +7,15 @@ namespace Gudgeon.Journal;
 
 /// <summary>What hangs, with where it comes from.</summary>
 /// <param name="Doubts">What of it is a guess, with what is counted on until it is known.</param>
-internal sealed record LiftLoad(HangingLoad Load, IReadOnlyList<string> Notes, IReadOnlyList<LiftFigure> Figures, IReadOnlyList<Refusal> Doubts)
+internal sealed record LiftLoad(HangingLoad Load, IReadOnlyList<LiftFigure> Figures, IReadOnlyList<Refusal> Doubts)
 {
     private static readonly Refusal NothingKnown = new("mass of the engine", "nothing weighed, told or answered", "two hook scales, or a mass with its spread and centre", "Weigh it front and rear, or tell its mass");
 
     /// <summary>Mass and centre of the engine as it is now: the whole as weighed, told or guessed, less what came off since, with what went on since.</summary>
-    public static Outcome<LiftLoad> Of(Bench bench)
+    /// <param name="notes">Takes where it all comes from, whether or not it comes to anything.</param>
+    public static Outcome<LiftLoad> Of(Bench bench, List<string> notes)
     {
         var guess = LiftGuess.Of(bench);
-        var notes = new List<string>();
         var figures = new List<LiftFigure>();
         return Whole(bench, guess, notes, figures).Then(whole =>
         {
@@ -40,7 +40,7 @@ internal sealed record LiftLoad(HangingLoad Load, IReadOnlyList<string> Notes, I
                         [.. inputs, new("x0", $"centre {axis}, before", of(whole.Centre), "mm", of(whole.CentreSpread) / 2), .. off.Concat(on).Select(part => new WorkingFigure("x", part.Name, of(part.Centre), "mm", part.CentreSpread.Millimetres / Math.Sqrt(3)))]));
                 }
 
-                return Outcome.Of(new LiftLoad(now, notes, figures, Doubted(bench, now)));
+                return Outcome.Of(new LiftLoad(now, figures, Doubted(bench, now)));
             });
         });
     }

@@ -62,7 +62,7 @@ public static class BarRig
             Angle.FromRadians(centred.Tilt), Angle.FromRadians(centred.BarTilt), Torque.FromNewtonMetres(Force.FromKilogramsForce(bending).Newtons),
             Force.FromKilogramsForce((mass + bar.Mass).Kilograms),
             [.. new[] { ("front drop", frontAngle), ("rear drop", rearAngle) }.Where(drop => drop.Item2.Degrees > Slinging.WarnDeg + 1e-9)
-                .Select(drop => new Refusal(drop.Item1, $"{Show(drop.Item2.Degrees)}° to the vertical", $"{Show(Slinging.WarnDeg)}° or less", "Take longer drops or a bar nearer to the span of the lifting points"))]));
+                .Select(drop => new Refusal(drop.Item1, $"{Slinging.Above(drop.Item2)}° to the vertical", $"{Show(Slinging.WarnDeg)}° or less", "Take longer drops or a bar nearer to the span of the lifting points"))]));
     });
 
     /// <summary>Where a leveller's carrier stands for a level engine.</summary>
@@ -94,7 +94,7 @@ public static class BarRig
             return Outcome.Of(Length.FromMillimetres((low + high) / 2));
         });
 
-    private static void Limit(InputCheck check, string drop, Angle angle) => check.That(angle.Degrees <= Slinging.RefuseDeg + 1e-9, drop, $"{Show(angle.Degrees)}° to the vertical",
+    private static void Limit(InputCheck check, string drop, Angle angle) => check.That(angle.Degrees <= Slinging.RefuseDeg + 1e-9, drop, $"{Slinging.Above(angle)}° to the vertical",
         $"{Show(Slinging.RefuseDeg)}° at most", "Take longer drops or a bar nearer to the span of the lifting points");
 
     private static InputCheck Check(HangingLoad load, Point3 front, Point3 rear, HangingBar bar)

@@ -69,7 +69,7 @@ public static class Slinging
         var check = new InputCheck();
         foreach (var leg in loads)
         {
-            check.That(leg.MostToVertical.Degrees <= RefuseDeg + 1e-9, leg.Name, $"{Show(leg.MostToVertical.Degrees)}° to the vertical", $"{Show(RefuseDeg)}° at most",
+            check.That(leg.MostToVertical.Degrees <= RefuseDeg + 1e-9, leg.Name, $"{Above(leg.MostToVertical)}° to the vertical", $"{Show(RefuseDeg)}° at most",
                 "Take longer legs or a spreader bar");
         }
 
@@ -79,7 +79,7 @@ public static class Slinging
 
     private static IReadOnlyList<Refusal> Warnings(IReadOnlyList<LegLoad> legs) =>
     [
-        .. legs.Where(leg => leg.MostToVertical.Degrees > WarnDeg).Select(leg => new Refusal(leg.Name, $"{Show(leg.MostToVertical.Degrees)}° to the vertical",
+        .. legs.Where(leg => leg.MostToVertical.Degrees > WarnDeg).Select(leg => new Refusal(leg.Name, $"{Above(leg.MostToVertical)}° to the vertical",
             $"{Show(WarnDeg)}° or less", "Take longer legs if there is room above")),
         .. legs.Where(leg => leg.Slack.Millimetres > 0).Select(leg => new Refusal(leg.Name, $"{Show(leg.Slack.Millimetres)} mm slack", "a leg that carries",
             "Shorten it, or leave it out and count on the others alone")),
@@ -97,6 +97,9 @@ public static class Slinging
             }
         }
     }
+
+    /// <summary>An angle to a tenth, upwards: one beyond a limit never reads as the limit.</summary>
+    internal static string Above(Angle angle) => Show(Math.Ceiling(10 * angle.Degrees - 1e-6) / 10);
 
     private static Refusal TurnsOver(string which) => new("rig", $"no rest with the {which}", "a centre of mass that hangs under its lifting points",
         "Lift from higher points, or add a leg on the heavy side");
