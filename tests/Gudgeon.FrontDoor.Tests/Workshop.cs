@@ -13,6 +13,9 @@ public sealed class Workshop : IAsyncLifetime
 
     public Uri Address => new(app!.Urls.Single());
 
+    /// <summary>What the host is made of, to ask it which pages it has.</summary>
+    public IServiceProvider Services => app!.Services;
+
     public HttpClient Client { get; private set; } = null!;
 
     public async ValueTask InitializeAsync()

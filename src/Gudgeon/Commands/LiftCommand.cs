@@ -41,7 +41,7 @@ public static class LiftCommand
         line.Root.Subcommands.Add(lift);
     }
 
-    private static string Verdict(LiftView view) => view.Passes ? view.Doubts.Count > 0 ? "every check passes, on a guess" : "every check passes" : view.Fails ? "not possible as it stands" : "not all told yet";
+    private static string Verdict(LiftView view) => view.Passes ? view.Doubts.Count > 0 ? "every check passes on a guess" : "every check passes" : view.Fails ? "not possible as it stands" : "not all told yet";
 
     private static IEnumerable<string> Lines(LiftView view, IEnumerable<string> cautions, IReadOnlyList<LiftCheck> checks, IReadOnlyList<GainWay> gains) =>
     [

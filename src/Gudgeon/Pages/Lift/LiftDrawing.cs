@@ -47,16 +47,16 @@ public sealed record LiftDrawing(double Width, double Height, string Fixed, stri
             Say(front, place.SpaceUnderMm, $"under the car {LiftText.Show(place.SpaceUnderMm, "mm")}", -3);
         }
 
-        return new LiftDrawing(PictureWidth, (top * scale) + 8, still, limits, captions, [.. view.Stroke.Select(pose => Pose(at, crane, pose, hang, Gap(view.Headroom, crane, place)))]);
+        return new LiftDrawing(PictureWidth, (top * scale) + 8, still, limits, captions, [.. view.Stroke.Select(pose => Pose(at, crane, pose, hang, Gap(view.Headroom, crane, place), place?.ClearanceMm ?? 0))]);
 
         void Say(double x, double z, string text, double down)
         {
             var (u, v) = at.At(x, z);
-            captions.Add(new Caption(u - (7.4 * text.Length), v + down, text, true));
+            captions.Add(new Caption(u - 4, v + down, text, true));
         }
     }
 
-    private static LiftPose Pose(Frame at, CraneTold crane, CranePose pose, HungOutline? hang, Func<CranePose, HungOutline, (double X, double Low, double High)>? gap)
+    private static LiftPose Pose(Frame at, CraneTold crane, CranePose pose, HungOutline? hang, Func<CranePose, HungOutline, (double X, double Low, double High)>? gap, double free)
     {
         var (sin, cos) = Math.SinCos(pose.BoomAngle.Radians);
         var (reach, hook, tip) = (pose.Reach.Millimetres, pose.HookHeight.Millimetres, pose.TipHeight.Millimetres);
@@ -75,7 +75,7 @@ public sealed record LiftDrawing(double Width, double Height, string Fixed, stri
         {
             var (x, low, high) = gap(pose, hang);
             tight = at.Line(x, low, x, high) + at.Line(x - 60, low, x + 60, low) + at.Line(x - 60, high, x + 60, high);
-            words += high > low ? $" The tightest place has {LiftText.Show(high - low, "mm")} here." : " The tightest place is closed here.";
+            words += high > low ? $" The tightest place has {LiftText.Show(high - low, "mm")} here, {LiftText.Show(free, "mm")} of that to stay free." : " The tightest place is closed here.";
         }
 
         return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook) + legs, at.Polygon([.. hang.Corners(pose).Select(c => (c.X, c.Y))]), tight, words);
