@@ -14,6 +14,7 @@ public static class SumCatalogue
         .. Metrology.DerivedSums.List,
         .. Metrology.MetrologySums.List,
         .. Metrology.SetAndWearSums.List,
+        .. Metrology.UncertaintySums.List,
         .. Motion.MotionSums.List,
         .. Quantities.QuantitySums.List,
         .. Shapes.ShapeSums.List,

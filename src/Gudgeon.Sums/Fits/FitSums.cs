@@ -14,6 +14,11 @@ public static class FitSums
         new("fits.grade", "Width of a tolerance grade by its formula", "IT = n(0.45·∛D + 0.001·D)", [new("D", "geometric mean of the step", "mm"), new("n", "7, 10, 16, 25, 40 for IT5 to IT9", "1")], "µm",
             "above 0 to 120 mm; the table rounds on its own and rules", "ISO 286-1:1988, annex A",
             new("80 to 120 mm, IT7", 34.76, 0.005, "recomputed; the table has 35", () => Iso286.GradeByFormula(Mm(100), 7).Micrometres)),
+        new("fits.deviation", "Limit deviation of a hole or shaft class", "table", [new("D", "nominal size", "mm"), new("class", "as H7 or g6", "1")], "µm",
+            "above 0 to 120 mm, grades 5 to 9, letters d to u; others are refused", "ISO 286-2:2010, tables",
+            new("86 H7, upper", 35, 1e-9, "ISO 286-2 as read in two public transcriptions that agree, seen", () => Iso286.Of(Mm(86), "H7").Upper.Micrometres)),
+        new("fits.grade-table", "Width of a tolerance grade", "table", [new("D", "nominal size", "mm"), new("IT", "grade, 5 to 9", "1")], "µm", "above 0 to 120 mm; others are refused", "ISO 286-1:2010, table 1",
+            new("30 to 50 mm, IT6", 16, 1e-9, "ISO 286-1 as read in two public transcriptions that agree, seen", () => Iso286.Grade(Mm(36), 6).Micrometres)),
         new("fits.contact", "Pressure in a press fit", "p = δ / (R[(1/E_o)((r_o² + R²)/(r_o² − R²) + ν_o) + (1/E_i)((R² + r_i²)/(R² − r_i²) − ν_i)])",
             [
                 new("δ", "radial interference", "mm"), new("R", "joint radius", "mm"), new("r_i, r_o", "bore and outside radius", "mm"),

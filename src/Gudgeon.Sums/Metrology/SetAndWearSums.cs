@@ -13,6 +13,17 @@ public static class SetAndWearSums
     [
         new("derived.wear", "Wear of a bore", "largest reading − unworn", [new("d", "diameters", "mm"), new("unworn", "unworn spot or nominal of the grade", "mm")], "mm", "one reading or more", Practice,
             new("86.025 and 86.013, unworn 86.000", 0.025, 1e-9, Invented, () => new SizeTable(new Length?[,] { { Mm(86.025), Mm(86.013) } }).HoleWear(Mm(86))!.Value.Millimetres)),
+        new("derived.taper-on", "Taper on one axis", "largest − smallest over the heights", [new("d", "diameters on one axis", "mm")], "mm", "two heights or more", Practice, new("86.012, 86.025, 86.018", 0.013, 1e-9, Invented, () => Bore.TaperOn(0)!.Value.Millimetres)),
+        new("derived.end-taper", "Taper from top to bottom", "top − bottom", [new("d", "diameters on one axis", "mm")], "mm", "below zero is wider at the bottom", Practice, new("86.012 and 86.018", -0.006, 1e-9, Invented, () => Bore.EndTaperOn(0)!.Value.Millimetres)),
+        new("derived.barrel", "Barrel of a bore or journal", "middle − mean of the ends", [new("d", "diameters on one axis", "mm")], "mm", "three heights; below zero is an hourglass", Practice, new("86.012, 86.025, 86.018", 0.010, 1e-9, Invented, () => Bore.BarrelOn(0)!.Value.Millimetres)),
+        new("derived.out-of-round-at", "Out-of-round at one height", "largest − smallest over the axes", [new("d", "diameters at one height", "mm")], "mm", "two axes or more; a difference of diameters", Practice, new("86.025 and 86.013", 0.012, 1e-9, Invented, () => Bore.OutOfRoundAt(1)!.Value.Millimetres)),
+        new("derived.shaft-wear", "Wear of a shaft", "unworn − smallest reading", [new("d", "diameters", "mm"), new("unworn", "unworn spot or nominal of the grade", "mm")], "mm", "one reading or more", Practice,
+            new("53.98 and 53.99, unworn 54.00", 0.02, 1e-9, Invented, () => new SizeTable(new Length?[,] { { Mm(53.98), Mm(53.99) } }).ShaftWear(Mm(54))!.Value.Millimetres)),
+        new("derived.between", "Clearance of one hole and one shaft", "hole − shaft", [new("hole", "inside diameter", "mm"), new("shaft", "outside diameter", "mm")], "mm", "below zero is interference", "definition", new("50.02 and 49.98", 0.04, 1e-9, Invented, () => Clearances.Between(Mm(50.02), Mm(49.98)).Millimetres)),
+        new("derived.chamber-for", "Chamber for a wanted compression ratio", "V_s/(ε − 1) − gasket + above deck + crown", [new("V_s", "swept volume", "cm³"), new("ε", "wanted ratio", "1")], "cm³", "ratio above 1; others are refused", "geometry",
+            new("D 80, S 80, gasket 81 × 1.2, deck −0.2, ratio 9.52", 40.0, 0.05, "invented engine, worked by hand", () => new CylinderSpace(Mm(80), Mm(80), Volume.FromCubicCentimetres(40), Mm(81), Mm(1.2), Mm(-0.2), Volume.FromCubicCentimetres(0)).ChamberFor(9.52).CubicCentimetres)),
+        new("derived.nearest-shim", "Clearance with the nearest shim that is sold", "fitted + read − chosen", [new("fitted", "shim fitted", "mm"), new("read", "clearance", "mm"), new("chosen", "nearest size", "mm")], "mm", "one size or more", "geometry",
+            new("2.50 fitted, 0.17 read, 0.20 wanted, 2.45 and 2.50 sold", 0.22, 1e-9, "by hand", () => ValveGear.NearestShim(Mm(2.5), Mm(0.17), Mm(0.2), [Mm(2.45), Mm(2.5)]).Clearance.Millimetres)),
         new("derived.interference", "Interference of a pressed part", "shaft − hole", [new("shaft", "outside diameter", "mm"), new("hole", "inside diameter", "mm")], "mm", "below zero is clearance", "definition",
             new("36.10 in 36.00", 0.10, 1e-9, Invented, () => Clearances.Interference(Mm(36.10), Mm(36)).Millimetres)),
         new("derived.set-spread", "Spread of a matched set", "largest − smallest", [new("x", "one value per member", "mm")], "mm", "two members or more", Practice,
@@ -43,6 +54,9 @@ public static class SetAndWearSums
             "none when the ladder is too short; look up what is sold before grinding", Practice,
             new("54.00, 53.90, 0.04, ladder 0.25 0.50", 0.25, 1e-12, Invented, () => Wear.Undersize(Mm(54), Mm(53.9), Mm(0.04), [Mm(0.25), Mm(0.5)])!.Value.Millimetres)),
     ];
+
+    // Invented bore: thrust axis first, top to bottom.
+    private static SizeTable Bore => new(new Length?[,] { { Mm(86.012), Mm(86.004) }, { Mm(86.025), Mm(86.013) }, { Mm(86.018), Mm(86.014) } });
 
     private static Length Mm(double value) => Length.FromMillimetres(value);
 }

@@ -24,21 +24,38 @@ public static class Cylindricity
     /// <param name="points">Six or more, at two heights or more, round the axis.</param>
     /// <returns>The cylinder.</returns>
     public static CylinderZone LeastSquaresCylinder(IReadOnlyList<Point3> points) =>
-        Walk(points, (columns, d) => LeastSquares.Fit(columns, d).Coefficients, cylinder => cylinder.RootMeanSquare);
+        Walk(points, Start(points), (columns, d) => LeastSquares.Fit(columns, d).Coefficients, cylinder => cylinder.RootMeanSquare);
 
     /// <summary>Minimum-zone cylinders: the two coaxial cylinders closest together that hold the points.</summary>
     /// <param name="points">Six or more, at two heights or more, round the axis.</param>
     /// <returns>The mean cylinder; <see cref="CylinderZone.Total"/> is the zone.</returns>
-    public static CylinderZone MinimumZone(IReadOnlyList<Point3> points) =>
-        Walk(points, (columns, d) => Chebyshev.Fit(columns, d).Coefficients, cylinder => cylinder.Total);
+    /// <remarks>
+    /// The zone has more than one hollow: one start can end in the shallower. Nine are tried, from the least-squares cylinder and
+    /// from its axis moved and leant by half its own zone either way, and the narrowest is taken.
+    /// </remarks>
+    public static CylinderZone MinimumZone(IReadOnlyList<Point3> points)
+    {
+        var least = LeastSquaresCylinder(points);
+        var (move, lean) = (least.Total / 2, least.Total / (points.Max(p => p.Z) - points.Min(p => p.Z)));
+        (double X, double Y, double SlopeX, double SlopeY)[] starts =
+            [default, (move, 0, 0, 0), (-move, 0, 0, 0), (0, move, 0, 0), (0, -move, 0, 0), (0, 0, lean, 0), (0, 0, -lean, 0), (0, 0, 0, lean), (0, 0, 0, -lean)];
+        return starts
+            .Select(s => Walk(points, Of(points, least.X + s.X, least.Y + s.Y, least.AtZ, least.SlopeX + s.SlopeX, least.SlopeY + s.SlopeY), (columns, d) => Chebyshev.Fit(columns, d).Coefficients, c => c.Total))
+            .MinBy(c => c.Total)!;
+    }
 
-    private static CylinderZone Walk(
-        IReadOnlyList<Point3> points, Func<double[][], double[], IReadOnlyList<double>> solve, Func<CylinderZone, double> worth)
+    private static CylinderZone Start(IReadOnlyList<Point3> points)
     {
         if (points.Count < 6)
             throw new ArgumentException($"A cylindricity needs six points or more; there are {points.Count}.", nameof(points));
         var start = Roundness.Linear([.. points.Select(p => new Point2(p.X, p.Y))]);
-        var cylinder = Of(points, start.X, start.Y, points.Average(p => p.Z), 0, 0);
+        return Of(points, start.X, start.Y, points.Average(p => p.Z), 0, 0);
+    }
+
+    private static CylinderZone Walk(
+        IReadOnlyList<Point3> points, CylinderZone start, Func<double[][], double[], IReadOnlyList<double>> solve, Func<CylinderZone, double> worth)
+    {
+        var cylinder = start;
         for (var step = 0; step < MostSteps; step++)
         {
             var seen = points.Select(p => Seen(p, cylinder)).ToArray();
