@@ -13,6 +13,7 @@ public sealed partial class Bench
     private readonly Dictionary<Slot, List<Reading>> readings = [];
     private readonly SortedDictionary<long, Reading> readingsByNumber = [];
     private readonly List<StandingReason> reasons = [];
+    private readonly SortedDictionary<string, StandingGrades> grades = new(StringComparer.Ordinal);
     private MeasuringPlaces? places;
 
     /// <summary>What a bare figure means.</summary>
@@ -46,6 +47,9 @@ public sealed partial class Bench
 
     /// <summary>Every limit typed, in order; a later one for the same thing stands in front of an earlier.</summary>
     public IEnumerable<StandingLimit> Limits => limits.Values.SelectMany(l => l).OrderBy(l => l.Number);
+
+    /// <summary>Size grades by characteristic.</summary>
+    public IReadOnlyDictionary<string, StandingGrades> Grades => grades;
 
     /// <summary>The limit that holds for a part: the last one that names it, else the last one for all.</summary>
     public StandingLimit? LimitOf(string characteristic, string part, LimitState state)
@@ -136,6 +140,8 @@ public sealed partial class Bench
     }
 
     internal Reading ChangeReading(long number) => readingsByNumber[number];
+
+    internal void Set(GradesSet set, Recorded recorded) => grades[set.Characteristic] = new StandingGrades(recorded.Number, set);
 
     internal void Waive(NotApplicable said, Recorded recorded) => reasons.Add(new StandingReason(recorded.Number, said));
 

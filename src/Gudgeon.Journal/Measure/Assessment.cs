@@ -28,6 +28,9 @@ public sealed record ThumbSays(Thumb Thumb, string Band, ThumbWord Word);
 public sealed record JudgedFigure(
     string Spot, string Name, double Value, string Unit, Working Working, Budget? Budget, Call Call, Verdict? Service, Verdict? New, IReadOnlyList<ThumbSays> Thumbs, string Next)
 {
+    /// <summary>Its size grade by the table that the owner typed, in words; empty without one.</summary>
+    public string Grade { get; init; } = "";
+
     /// <summary>U, k = 2; null when an instrument is missing.</summary>
     public double? Expanded => Budget?.Expanded();
 

@@ -23,11 +23,14 @@ public sealed class Assessor
     public Assessment Of(Characteristic characteristic, MeasuringPlace place)
     {
         var figures = maker.Of(characteristic, place)
-            .Select(f => characteristic.Figure == FigureKind.Look ? Judge.Look(f.Figure, f.Working, characteristic.Actions) : judge.Of(characteristic, place, f.Spot, f.Figure, f.Working))
+            .Select(f => characteristic.Figure == FigureKind.Look ? Judge.Look(f.Figure, f.Working, characteristic.Actions) : judge.Of(characteristic, place, f.Spot, f.Figure, f.Working) with { Grade = GradeOf(characteristic, f.Figure) })
             .ToArray();
         var missing = characteristic.Spots.Count(s => !s.IsUnworn && bench.ReadingsAt(new Slot(place.Part, characteristic.Id, place.Number, s.Id)).All(r => !r.Counts));
         return new Assessment(characteristic, place, figures, missing);
     }
+
+    private string GradeOf(Characteristic characteristic, Gauged figure) =>
+        bench.Grades.TryGetValue(characteristic.Id, out var grades) ? GradeChooser.Of(grades.Set, figure.Value, figure.StandardUncertainty) : "";
 
     /// <summary>Everything on one part, place by place.</summary>
     public IReadOnlyList<Assessment> Sheet(string part) => bench.Engine.Parts.TryGetValue(part, out var there)

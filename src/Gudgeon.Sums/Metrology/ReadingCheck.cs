@@ -79,6 +79,20 @@ public static class ReadingCheck
             : null;
     }
 
+    /// <summary>Looks at repeats of one place that lie farther apart than their instrument explains: range above 3u.</summary>
+    /// <param name="repeats">Two or more.</param>
+    /// <param name="standardUncertainty">Standard uncertainty of one reading, above zero.</param>
+    /// <returns>The suspicion about the last, or null.</returns>
+    public static Suspicion? Apart(ReadOnlySpan<double> repeats, double standardUncertainty)
+    {
+        if (repeats.Length < 2 || !(standardUncertainty > 0))
+            return null;
+        var range = Samples.Range(repeats);
+        return range > 3 * standardUncertainty * (1 + 1e-9)
+            ? new(SuspicionKind.Apart, $"The {repeats.Length} readings of this place lie {Show(Clean(range))} apart, more than the instrument explains. Read it again?", null, repeats.Length - 1)
+            : null;
+    }
+
     /// <summary>Looks for readings alike at every place: copied, not measured.</summary>
     /// <param name="readings">Readings of different places; four or more.</param>
     /// <returns>The suspicion, or null.</returns>

@@ -33,6 +33,9 @@ public enum SuspicionKind
     /// <summary>Far from its repeats (Grubbs).</summary>
     Outlier,
 
+    /// <summary>Repeats farther apart than the instrument explains.</summary>
+    Apart,
+
     /// <summary>All alike to the last digit.</summary>
     Copied,
 

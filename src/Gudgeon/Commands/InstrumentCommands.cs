@@ -46,7 +46,8 @@ internal static class InstrumentCommands
         var isNew = new Option<bool>("--new") { Description = "For a new or rebuilt part; else for one in service" };
         var source = new Option<string>("--source") { Description = "Book or sheet", HelpName = "TEXT", Required = true };
         var page = new Option<string?>("--page") { Description = "Page in it", HelpName = "PAGE" };
-        var command = new Command("limit", "Types a limit with where it comes from. Example: gudgeon limit bore --low 85.99 --high 86.03 --source \"workshop manual\" --page 41") { what, low, high, spread, isNew, source, page };
+        var grades = new Option<string?>("--grades") { Description = "Size grades in place of limits, parted by semicolons, as A 85.990 86.000; B 86.000 86.010", HelpName = "TABLE" };
+        var command = new Command("limit", "Types a limit with where it comes from. Example: gudgeon limit bore --low 85.99 --high 86.03 --source \"workshop manual\" --page 41") { what, low, high, spread, grades, isNew, source, page };
         line.OnBook(command, (parsed, book) =>
         {
             var json = line.Json(parsed);
@@ -54,6 +55,14 @@ internal static class InstrumentCommands
                 return line.Desk.Refuse(json, [new Refusal("characteristic", $"\"{parsed.GetValue(what)}\"", "one of the list", "Look at gudgeon measure PART for its name")]);
             var faults = new List<Refusal>();
             double? Side(Option<string?> option) => MeasureCommands.Figure(book, parsed, option, characteristic.Unit, faults);
+            if (parsed.GetValue(grades) is { } table)
+            {
+                var read = book.Read(bench => GradeChooser.Read(table, characteristic.Unit, bench.Units));
+                return read.TryGet(out var rows)
+                    ? line.Desk.Show(json, book, book.Submit(line.Desk.Sending(), new Tell(new GradesSet(characteristic.Id, rows, characteristic.Unit, parsed.GetRequiredValue(source), parsed.GetValue(page) ?? ""))))
+                    : line.Desk.Refuse(json, read.Refusals);
+            }
+
             var limit = new LimitSet(characteristic.Id, [], parsed.GetValue(isNew) ? LimitState.New : LimitState.Service, Side(low), Side(high), Side(spread), characteristic.Unit,
                 string.Join(" to ", new[] { parsed.GetValue(low), parsed.GetValue(high) }.Where(t => t is not null)), parsed.GetRequiredValue(source), parsed.GetValue(page) ?? "");
             return faults.Count > 0 ? line.Desk.Refuse(json, faults) : line.Desk.Show(json, book, book.Submit(line.Desk.Sending(), new Tell(limit)));

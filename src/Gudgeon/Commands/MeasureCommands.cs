@@ -19,6 +19,9 @@ public static class MeasureCommands
         line.Root.Subcommands.Add(InstrumentCommands.Instrument(line));
         line.Root.Subcommands.Add(InstrumentCommands.Limit(line));
         line.Root.Subcommands.Add(SumsCommand.Of(line));
+        line.Root.Subcommands.Add(WorkCommands.Fit(line));
+        line.Root.Subcommands.Add(WorkCommands.Shape(line));
+        line.Root.Subcommands.Add(WorkCommands.Repeats(line));
     }
 
     private static Command Measure(CommandLine line)

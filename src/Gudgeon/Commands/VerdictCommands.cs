@@ -69,7 +69,7 @@ internal static class VerdictCommands
     }
 
     public static (IEnumerable<string> Lines, IEnumerable<JsonNode> Json) Row(Assessment a) => (
-        a.Figures.Select(f => $"{Name(a, f)}: {f.Shown} {f.ShownUncertainty}".TrimEnd() + $", {f.Call.Words()}{(f.Next.Length > 0 ? $". {f.Next}" : "")}{string.Concat(f.Thumbs.Select(t => $" [rule of thumb, {Thumb.Mark}: {t.Word.Words()}; {t.Band}]"))}").ToArray(),
+        a.Figures.Select(f => $"{Name(a, f)}: {f.Shown} {f.ShownUncertainty}".TrimEnd() + $", {f.Call.Words()}{(f.Grade.Length > 0 ? $", {f.Grade}" : "")}{(f.Next.Length > 0 ? $". {f.Next}" : "")}{string.Concat(f.Thumbs.Select(t => $" [rule of thumb, {Thumb.Mark}: {t.Word.Words()}; {t.Band}]"))}").ToArray(),
         a.Figures.Select(f => (JsonNode)Json(a, f)).ToArray());
 
     private static string Name(Assessment a, JudgedFigure f) =>
@@ -86,6 +86,7 @@ internal static class VerdictCommands
         ["u_expanded"] = f.Expanded,
         ["call"] = f.Call.Words(),
         ["probability"] = f.Probability,
+        ["grade"] = f.Grade,
         ["next"] = f.Next,
         ["thumbs"] = new JsonArray([.. f.Thumbs.Select(t => new JsonObject { ["applies_to"] = t.Thumb.AppliesTo, ["says"] = t.Word.Words(), ["band"] = t.Band, ["source"] = Thumb.Mark })]),
     };

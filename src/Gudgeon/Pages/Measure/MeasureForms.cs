@@ -111,6 +111,19 @@ internal static class MeasureForms
         ];
     }
 
+    public static IReadOnlyList<Request> Grades(Visit visit, IFormCollection form, List<Refusal> refusals)
+    {
+        if (Characteristics.Find(form.Text("characteristic")) is not { } characteristic)
+        {
+            refusals.Add(new Refusal("what the grades are for", $"\"{form.Text("characteristic")}\"", "something of the list", "Choose it from the list"));
+            return [];
+        }
+
+        var read = GradeChooser.Read(form.Text("grades"), characteristic.Unit, visit.Bench.Units);
+        refusals.AddRange(read.Refusals);
+        return read.TryGet(out var grades) ? [new Tell(new GradesSet(characteristic.Id, grades, characteristic.Unit, form.Text("source"), form.Text("page")))] : [];
+    }
+
     private static string? Instrument(KeypadAsked asked) => asked.With.Length > 0 ? asked.With : null;
 
     private static double? Number(Bench bench, string text, string unit, string where, List<Refusal> refusals)

@@ -40,6 +40,7 @@ public sealed class MeasureSlice : ISlice
         book.MapPost("/instruments/habits", Strip.StripSlice.Form((visit, form, _) => MeasureForms.Habits(visit, form)));
         book.MapGet("/limits", (Visit visit) => new RazorComponentResult<LimitsPage>(new { Visit = visit, Asked = Query(visit, "of"), Low = Query(visit, "low"), High = Query(visit, "high"), Source = Query(visit, "source"), State = Query(visit, "state") }));
         book.MapPost("/limits/set", Strip.StripSlice.Form(MeasureForms.Limit));
+        book.MapPost("/limits/grades", Strip.StripSlice.Form(MeasureForms.Grades));
     }
 
     private static IResult Sheet(Visit visit, string part)
