@@ -48,6 +48,7 @@ public class DemoTests
             var off = bench.Engine.Parts.Keys.Count(p => bench.Part(p).IsOff);
             Assert.True(off > 20, $"{off} parts off");
             Assert.True(bench.Part("crank.1").IsOn);
+            Assert.True(LiftAssessor.Of(bench).Passes);
         }
 
         Directory.Delete(folder, true);
