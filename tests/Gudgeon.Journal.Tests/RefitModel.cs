@@ -136,10 +136,11 @@ internal sealed class RefitModel(int seed)
         var state = Bench.Part(part);
         if (state.Where.Spot == Spot.Shop)
             Tell(new PartReturned(part, state.Where.Name, "bench"));
-        if (Bench.Part(part).NeedsWash)
-            Tell(new PartWashed(part));
         if (Bench.Part(part).Where.Spot == Spot.Scrap || Bench.Engine.Parts[part].Renewal == Renewal.EveryStrip)
             Tell(new PartRenewed(part, "box"));
+        // A new one needs no washing after a shop.
+        if (Bench.Part(part).NeedsWash)
+            Tell(new PartWashed(part));
         if (Bench.GateClosedBy(part) is { } gate)
         {
             foreach (var joint in Bench.Engine.Joints.Values.Where(j => j.Part != part && Bench.Joint(j.Id).IsOpen && Bench.Part(j.Part) is { IsOn: true } or { IsRiding: true }).ToArray())
