@@ -49,4 +49,31 @@ public sealed record BenchWork(string Id, WorkSort Sort, string Name, Span Minut
         WorkSort.Place => $"the {Name} is open",
         _ => Name,
     };
+
+    /// <summary>The same on the way back: <c>put on the starter</c>.</summary>
+    public string Return => Sort switch
+    {
+        WorkSort.Part => $"put on the {Name}",
+        WorkSort.Split => $"put the {Name} back to what it came off with",
+        WorkSort.Line => $"join the {Name}",
+        WorkSort.Operation => Returns.GetValueOrDefault(Id) ?? $"take back: {Name}",
+        _ => Name,
+    };
+
+    private static readonly Dictionary<string, string> Returns = new()
+    {
+        ["op:battery-off"] = "connect the battery",
+        ["op:drain-oil"] = "fill with oil",
+        ["op:drain-coolant"] = "fill with coolant",
+        ["op:hang"] = "slacken the hoist and take it off, once the mounts carry",
+        ["op:hang-aside"] = "bring back the unit that was tied aside",
+        ["op:loom-aside"] = "lay the loom back and plug it in",
+        ["op:out-as-unit"] = "put engine and gearbox in together",
+        ["op:gearbox-down"] = "put the gearbox up",
+        ["op:engine-out"] = "put the engine in",
+        ["op:on-stand"] = "take the engine off the stand",
+        ["op:side-plate"] = "take the side plate off the stand",
+        ["op:turn-down"] = "turn the engine heads up",
+        ["op:cover-case-mouth"] = "take the cloth out of the mouth of the case",
+    };
 }

@@ -117,6 +117,6 @@ public static class JobTasks
         if (lines > 0)
             return lines == 1 ? $"{(isBack ? "join" : "part")} the {piece.First(s => s.Work.Sort == WorkSort.Line).Work.Name}" : $"{(isBack ? "join" : "part")} {lines} lines";
         var main = piece.FirstOrDefault(StandsAlone) ?? piece[0];
-        return isBack ? $"the way back of: {main.Work.Name}" : main.Work.Name;
+        return isBack ? main.Work.Return : main.Work.Name;
     }
 }

@@ -14,8 +14,20 @@ public static class PlanWords
     }
 
     /// <summary>The minutes of one step, with a word on whose they are; empty where nothing is done.</summary>
-    public static string Minutes(BenchWork work) => work.Minutes.High <= 0 ? ""
-        : string.Create(CultureInfo.InvariantCulture, $", {(work.Minutes.IsGuess ? $"{work.Minutes.Low:0.#} to {work.Minutes.High:0.#} min, a guess" : $"{work.Minutes.High:0.#} min, yours")}");
+    public static string Minutes(BenchWork work) => Minutes(work.Minutes);
+
+    /// <inheritdoc cref="Minutes(BenchWork)"/>
+    public static string Minutes(Span minutes) => minutes.High <= 0 ? ""
+        : string.Create(CultureInfo.InvariantCulture, $", {(minutes.IsGuess ? $"{minutes.Low:0.#} to {minutes.High:0.#} min, a guess" : $"{minutes.High:0.#} min, yours")}");
+
+    /// <summary>Which refit this is.</summary>
+    public static string RefitHead(RefitReport report) => report.IsOfWhatIsOff
+        ? $"The refit of what is off now: {report.Steps.Length} steps."
+        : $"Nothing is off yet. The refit after the whole strip: {report.Steps.Length} steps.";
+
+    /// <summary>How long it takes, and how sure it is that no order takes less.</summary>
+    public static string RefitTime(RefitReport report) => string.Create(CultureInfo.InvariantCulture,
+        $"About {Minutes(report.Plan.TotalSeconds)}, of it {Minutes(report.Plan.SetupSeconds)} for turning, help and spanners. No order takes less than {Minutes(report.Plan.BoundSeconds)}: at most {report.Plan.Gap * 100:0.0} % above the least. The minutes are those of taking off, one and a half to two times: common practice, no source.");
 
     /// <summary>What a step asks for beyond time.</summary>
     public static string Extras(BenchWork work) => string.Concat(new[]

@@ -25,14 +25,16 @@ public static class PlanCommands
     {
         var days = new Option<bool>("--days") { Description = "Everything on your days, with the dates of the first start at 50 % and 90 %" };
         var ics = new Option<string?>("--ics") { Description = "Writes the days as an iCalendar file", HelpName = "FILE" };
+        var back = new Option<bool>("--back") { Description = "The whole refit instead of the strip: everything that is off, in an order that works" };
         var keep = new Option<bool>("--keep") { Description = "Keeps this order in the book: later plans follow it where it still holds" };
         var file = new Option<string?>("--file") { Description = "Plans a public .sm project or a JSON network from a file instead; no book needed", HelpName = "FILE" };
         var limit = new Option<double>("--limit") { Description = "Longest time for --file, seconds; it ends sooner once the answer is proven, and Ctrl-C shows the best so far", HelpName = "SECONDS", DefaultValueFactory = _ => 25 };
-        var command = new Command("plan", "An order for the whole strip, or the whole job on days. Example: gudgeon plan --days --ics plan.ics") { days, ics, keep, file, limit };
+        var command = new Command("plan", "An order for the whole strip or the whole refit, or the whole job on days. Example: gudgeon plan --days --ics plan.ics") { back, days, ics, keep, file, limit };
         command.SetAction(parsed => parsed.GetValue(file) is { } path
             ? OpenPlan.Run(line, parsed, path, parsed.GetValue(limit))
             : line.WithBook(parsed, book => parsed.GetValue(days) || parsed.GetValue(ics) is not null
                 ? Days(line, parsed, book, parsed.GetValue(ics))
+                : parsed.GetValue(back) ? Refit(line, parsed, book)
                 : Order(line, parsed, book, parsed.GetValue(keep))));
         return command;
     }
@@ -64,6 +66,35 @@ public static class PlanCommands
             .. report.Left.Select(l => $"Stays on: {l.Name}: {string.Join("; ", l.Reasons.Select(r => r.Words).DefaultIfEmpty("its rules contradict each other"))}"),
             .. report.Moves.Select(m => $"Moved: {m.Doing}: {m.Why}"),
             .. keep ? new[] { "Kept: later plans follow this order where it still holds." } : [],
+        ]);
+    }
+
+    private static int Refit(CommandLine line, ParseResult parsed, Book book)
+    {
+        var report = book.Read(bench => RefitReport.Of(bench, new Circumstances(line.Desk.Now)));
+        var facts = new JsonObject
+        {
+            ["of_what_is_off"] = report.IsOfWhatIsOff,
+            ["seconds"] = report.Plan.TotalSeconds,
+            ["least_seconds"] = report.Plan.BoundSeconds,
+            ["gap"] = report.Plan.Gap,
+            ["steps"] = new JsonArray([.. report.Steps.Select(s => new JsonObject
+            {
+                ["id"] = s.Work.Id,
+                ["sort"] = s.Work.Sort.ToString().ToLowerInvariant(),
+                ["doing"] = s.Work.Return,
+                ["low_minutes"] = s.Minutes.Low,
+                ["high_minutes"] = s.Minutes.High,
+                ["guess"] = s.Minutes.IsGuess,
+                ["persons"] = s.Work.Persons,
+                ["equipment"] = ReachCommands.Strings(s.Work.Equipment),
+                ["after"] = ReachCommands.Strings(s.After),
+            })]),
+        };
+        return line.Desk.Show(line.Json(parsed), "plan-back", facts, report.Steps.IsEmpty ? ["Nothing is off: nothing has to go back."] :
+        [
+            $"{PlanWords.RefitHead(report)} {PlanWords.RefitTime(report)}",
+            .. report.Steps.Select((s, k) => $"{k + 1,4}  {s.Work.Return}{PlanWords.Minutes(s.Minutes)}"),
         ]);
     }
 

@@ -76,6 +76,20 @@ public class PlanCommandTests
     }
 
     [Fact]
+    public void Plan_back_gives_the_refit_with_its_proof()
+    {
+        using var shell = Started();
+        Assert.Contains("Nothing is off yet. The refit after the whole strip:", shell.Good("plan", "--back"), StringComparison.Ordinal);
+        shell.Good("off", "air", "filter");
+        var told = shell.Good("plan", "--back");
+        Assert.Contains("The refit of what is off now:", told, StringComparison.Ordinal);
+        Assert.Contains("put on the air filter", told, StringComparison.Ordinal);
+        Assert.Contains("No order takes less than", told, StringComparison.Ordinal);
+        var json = Json(shell, "plan", "--back");
+        Assert.True(json.GetProperty("least_seconds").GetInt64() <= json.GetProperty("seconds").GetInt64());
+    }
+
+    [Fact]
     public void Plan_of_a_network_file_prints_cost_bound_and_order()
     {
         using var shell = new Shell();

@@ -58,6 +58,7 @@ public sealed class PlanSlice : ISlice
             Visit = visit,
             Days = days,
             Wait = WaitReport.Of(visit.Bench, new Circumstances(clock.GetLocalNow(), isAlone), (long)(time * 3600), days.Tasks),
+            Refit = RefitReport.Of(visit.Bench, new Circumstances(clock.GetLocalNow()), StripReport.QuickEffort),
             Hours = time,
             Alone = isAlone,
         });
