@@ -168,6 +168,10 @@ public class LiftTests
         var check = book.Check(LiftAssessor.HangId);
         Assert.Equal(("1196\u00a0N", "765\u00a0N", "53\u00a0mm"), (check.Figure("front: largest pull"), check.Figure("rear: largest pull"), check.Figure("carrier that hangs the engine level")));
         Assert.Equal(850, book.Book.Read(LiftAssessor.Of).Hung!.HookZMm, 0.5);
+        // Level, so its front hole is 250 − 52.9 mm forward of the hook and 150 under it.
+        var view = book.Book.Read(LiftAssessor.Of);
+        var (pose, hole) = (view.Stroke[0], HungOutline.Of(book.Bench, view.Hung)!.BarHoles(view.Stroke[0])[0]);
+        Assert.Equal((197.1, -150.0), (hole.X - pose.Reach.Millimetres, hole.Y - pose.HookHeight.Millimetres), Within(0.5));
         // 200 + 10 of gear + 8 of bar, of 1000 and of 500 kg.
         Assert.Equal("44\u00a0%", book.Check(LiftAssessor.PlateId).Figure("load on the plate"));
     }
@@ -220,6 +224,8 @@ public class LiftTests
         Assert.False(view.Passes);
         Assert.Empty(view.Checks.SkipWhile(check => check.Id != id).SelectMany(check => check.Figures));
     }
+
+    private static EqualityComparer<(double, double)> Within(double off) => EqualityComparer<(double, double)>.Create((a, b) => Math.Abs(a.Item1 - b.Item1) <= off && Math.Abs(a.Item2 - b.Item2) <= off);
 
     // Which leg of a pair is named first is no matter.
     private static string Swapped(string message) => message.Replace("front and rear:", "rear and front:", StringComparison.Ordinal);

@@ -12,7 +12,8 @@ public sealed record HungLeg(string Name, Point3 At, Force Likely, Force Most, A
 /// <summary>How the engine hangs.</summary>
 /// <param name="HookZMm">The hook over the centre of the crank, in the engine's axes.</param>
 /// <param name="OnHook">Largest pull below the hook, gear not counted.</param>
-public sealed record HungLoad(IReadOnlyList<HungLeg> Legs, double HookXMm, double HookZMm, Angle MostTilt, Angle FrontUp, Force OnHook, Mass BarMass, IReadOnlyList<Refusal> Warnings, IReadOnlyList<LiftFigure> Figures)
+/// <param name="BarFrontUp">How far the front of the bar is up; null where there is no bar.</param>
+public sealed record HungLoad(IReadOnlyList<HungLeg> Legs, double HookXMm, double HookZMm, Angle MostTilt, Angle FrontUp, Force OnHook, Mass BarMass, IReadOnlyList<Refusal> Warnings, IReadOnlyList<LiftFigure> Figures, Angle? BarFrontUp = null)
 {
     internal static Outcome<HungLoad> Of(RigTold rig, HangingLoad load) => rig.Bar is { } bar ? UnderBar(rig, bar, load) : OnLegs(rig, load);
 
@@ -70,7 +71,7 @@ public sealed record HungLoad(IReadOnlyList<HungLeg> Legs, double HookXMm, doubl
                     new(front.Name, Place(front.At), hanging.FrontPull, hanging.FrontPull, hanging.FrontToVertical, hanging.FrontToVertical, upright, hanging.FrontToVertical),
                     new(rear.Name, Place(rear.At), hanging.RearPull, hanging.RearPull, hanging.RearToVertical, hanging.RearToVertical, upright, hanging.RearToVertical),
                 ],
-                load.Centre.X, over, Angle.FromRadians(Math.Abs(hanging.FrontUp.Radians)), hanging.FrontUp, Force.FromKilogramsForce((load.Mass + load.MassSpread).Kilograms), bar.Mass, hanging.Warnings, figures));
+                load.Centre.X, over, Angle.FromRadians(Math.Abs(hanging.FrontUp.Radians)), hanging.FrontUp, Force.FromKilogramsForce((load.Mass + load.MassSpread).Kilograms), bar.Mass, hanging.Warnings, figures, hanging.BarFrontUp));
         });
     }
 

@@ -7,11 +7,12 @@ namespace Gudgeon.Journal;
 public sealed class HungOutline
 {
     private readonly HungLoad hung;
+    private readonly RigBar? bar;
     private readonly double length, top, bottom, away;
 
-    private HungOutline(HungLoad hung, PlaceTold place, IReadOnlyList<PartHeight> heights)
+    private HungOutline(HungLoad hung, RigBar? bar, PlaceTold place, IReadOnlyList<PartHeight> heights)
     {
-        this.hung = hung;
+        (this.hung, this.bar) = (hung, bar);
         (length, top, bottom, away) = (place.EngineLengthMm, heights.Max(h => h.TopMm), heights.Min(h => h.BottomMm), place.FreeEndToCrane ? -1 : 1);
     }
 
@@ -19,7 +20,7 @@ public sealed class HungOutline
     public static HungOutline? Of(Bench bench, HungLoad? hung)
     {
         var on = bench.LiftPlace?.Heights.Where(height => height.Part == MassTold.WholeEngine || bench.Part(height.Part).IsOn).ToList();
-        return hung is null || on is not { Count: > 0 } ? null : new HungOutline(hung, bench.LiftPlace!, on);
+        return hung is null || on is not { Count: > 0 } ? null : new HungOutline(hung, bench.Rig?.Bar, bench.LiftPlace!, on);
     }
 
     /// <summary>How far it reaches beyond the hook, away from the crane, mm.</summary>
@@ -27,6 +28,16 @@ public sealed class HungOutline
 
     /// <summary>The eyes that the legs go to, forward of the post and over the floor.</summary>
     public IEnumerable<FloorPoint> Eyes(CranePose pose) => hung.Legs.Select(leg => Place(leg.At.X, leg.At.Z, pose));
+
+    /// <summary>The two holes of the bar, front first; empty where there is none.</summary>
+    public IReadOnlyList<FloorPoint> BarHoles(CranePose pose)
+    {
+        if (bar is null || hung.BarFrontUp is not { } up)
+            return [];
+        var (sin, cos) = Math.SinCos(up.Radians);
+        FloorPoint Hole(double along) => new(pose.Reach.Millimetres + away * (cos * along + sin * bar.HookOverMm), pose.HookHeight.Millimetres + sin * along - cos * bar.HookOverMm);
+        return [Hole(bar.SpanMm / 2 - bar.HookForwardMm), Hole(-bar.SpanMm / 2 - bar.HookForwardMm)];
+    }
 
     /// <summary>Its corners, forward of the post and over the floor.</summary>
     public IReadOnlyList<FloorPoint> Corners(CranePose pose) => [Place(0, bottom, pose), Place(length, bottom, pose), Place(length, top, pose), Place(0, top, pose)];

@@ -65,7 +65,11 @@ public sealed record LiftDrawing(double Width, double Height, string Fixed, stri
         var words = $"Hook {LiftText.Show(hook, "mm")} over the floor, {LiftText.Show(reach, "mm")} forward of the post, boom at {LiftText.Degrees(pose.BoomAngle.Degrees)}.";
         if (hang is null)
             return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook), "", "", words);
-        var legs = string.Concat(hang.Eyes(pose).Select(eye => at.Line(reach, hook, eye.X, eye.Y)));
+        // Under a bar each leg hangs from its end; else from the hook.
+        var holes = hang.BarHoles(pose);
+        var legs = string.Concat(hang.Eyes(pose).Select((eye, i) => holes.Count > 0 ? at.Line(holes[i].X, holes[i].Y, eye.X, eye.Y) + at.Line(reach, hook, holes[i].X, holes[i].Y) : at.Line(reach, hook, eye.X, eye.Y)));
+        if (holes.Count > 0)
+            boom += at.Line(holes[0].X, holes[0].Y, holes[1].X, holes[1].Y);
         var lowest = hang.Lowest(pose);
         words += lowest < 0 ? " The engine stands on the floor before the hook comes down so far." : $" Lowest part of the engine {LiftText.Show(lowest, "mm")} over the floor.";
         if (hang.Touches(crane, pose))
@@ -75,7 +79,7 @@ public sealed record LiftDrawing(double Width, double Height, string Fixed, stri
         {
             var (x, low, high) = gap(pose, hang);
             tight = at.Line(x, low, x, high) + at.Line(x - 60, low, x + 60, low) + at.Line(x - 60, high, x + 60, high);
-            words += high > low ? $" The tightest place has {LiftText.Show(high - low, "mm")} here, {LiftText.Show(free, "mm")} of that to stay free." : " The tightest place is closed here.";
+            words += high > low ? $" The tightest place has {LiftText.Show(high - low, "mm")} here, {LiftText.Show(free, "mm")} of that to stay free." : " It does not clear the tightest place here.";
         }
 
         return new LiftPose(boom, ram + at.Line(reach, tip, reach, hook) + legs, at.Polygon([.. hang.Corners(pose).Select(c => (c.X, c.Y))]), tight, words);
