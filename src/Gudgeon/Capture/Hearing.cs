@@ -23,7 +23,7 @@ public static class Hearing
         var taken = new HashSet<Fact>();
         foreach (var fact in heard.Facts.Where(f => !taken.Contains(f)))
             requests.AddRange(Of(fact, heard, bench, offset, lots, taken));
-        requests.AddRange(heard.Doubts.Select(d => new Tell(new J.Asked(d.Words, d.Readings.Count > 0 ? $"read two ways: {d.Question}" : d.Question))));
+        requests.AddRange(heard.Doubts.Select(d => new Tell(new J.Asked(d.Words, d.Readings.Count > 1 ? $"read two ways: {d.Question}" : d.Question))));
         return requests;
     }
 

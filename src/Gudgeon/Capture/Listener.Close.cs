@@ -246,6 +246,19 @@ internal sealed partial class Listener
             return;
         }
 
+        // "the long ones were on the bottom row": where they belong, not that there are more.
+        foreach (var long1 in told.Lots.Where(l => l.Lot is { Count: null, Uncounted: false, Size.IsEmpty: true, Fastener: "", Note.Length: > 0 } && l.Share.Length == 0).ToList())
+        {
+            lots.RemoveAll(l => l is { Count: null, Uncounted: false, Size.IsEmpty: true, Fastener: "" } && l.Note == long1.Lot.Note);
+            int stop = long1.To;
+            while (stop < tokens.Count && !tokens[stop].IsBreak)
+                stop++;
+            About(joint, Range(long1.From, stop), t => new Marked(t, Said(long1.From, stop)));
+            told.Tokens.RemoveAll(k => k >= long1.From && k < long1.To);
+        }
+
+        if (lots.Count == 0 && !told.Undone && told.Place is null)
+            return;
         if (!told.Undone && told.Place is null && !off && lots.All(l => l is { Size.IsEmpty: true, Count: 1 } && l.Where.EndsWith(" one", StringComparison.Ordinal)))
             return;
         if (Choice(told, lots, joint, off))

@@ -12,6 +12,14 @@ internal sealed partial class Listener
             return i;
         if (Failed(phrase, clause, end) is var told and >= 0)
             return told;
+        // "rings came": they may have come out or have come by post.
+        if (phrase is { Act: Act.Undo, Word: "came" } && phrase.To == phrase.From + 1 && Word(phrase.To) != "with" && pending is [.., { Thing: { Sort: ThingSort.Part, Detail.Length: 0 } }] && (next is null or BreakPhrase) && draft is null)
+        {
+            Ask(DoubtSort.NotUnderstood, $"“{Said(clause[0].From, end)}”: out of the engine, or from the supplier?", Range(clause[0].From, end).Concat(pending.SelectMany(p => Range(p.From, p.To))));
+            pending.Clear();
+            return clause.Count;
+        }
+
         switch (phrase.Act)
         {
             case Act.Mark when phrase.Word is "lined" or "line" && !Range(clause[0].From, end).Any(k => tokens[k].Stem is "mark" or "dot" or "arrow" or "paint" or "timing" or "notch" or "stamp"):

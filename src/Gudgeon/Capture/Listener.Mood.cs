@@ -80,6 +80,9 @@ internal sealed partial class Listener
             return Intend(clause);
         if (Regex.IsMatch(line, "^(?:just |now |then |only |i 'm |we 're |so )*(?!bearing|casing|mounting|ring|spring|timing|housing|casting|bushing|wiring|fixing|thing|nothing|everything|something|missing|leaking|weeping|king)[a-z]{2,}ing (?:the|my|it|that|them|on|off|out|a) ") && Ahead().IsMatch(line))
             return Intend(clause);
+        if (Regex.IsMatch(line, "(?:'s|is|are|'re) going (?:to|off to|in to|over to|away to|up to|down to) " + Shop + "\\b"))
+            return Intend(clause);
+
         // "mains next weekend", "sump's next": a part and a time, no deed.
         var said = In(clause.From, clause.To).Where(p => p is not WordPhrase { Filler: true }).ToList();
         if (said.Count > 0 && said.OfType<ThingPhrase>().Any() && (said.All(p => p is ThingPhrase or DuePhrase or WordPhrase { Word: "weekend" or "next" or "tomorrow" }) && Ahead().IsMatch(line) && !Regex.IsMatch(line, "\\b(?:on|off|out|in)\\b") || (said.All(p => p is ThingPhrase) && Regex.IsMatch(line, "(?:'s|is|are) next$"))))

@@ -28,6 +28,22 @@ internal sealed partial class Listener
         clauseFrom = from;
         if (from < skipTo)
             return;
+        if (buying && Word(from) is "a" or "an" or "some" or "new" or "and" && clause.All(p => p is WordPhrase or BreakPhrase or ThingPhrase or DetailPhrase or NumPhrase) && clause.Any(p => p is WordPhrase { Word: "set" or "kit" }) && Nameless(from, end) is not null)
+        {
+            // A shopping list of things that no list knows.
+            int at = from;
+            for (int k = from; k <= end; k++)
+            {
+                if (k < end && Word(k) is not ("and" or "plus"))
+                    continue;
+                if (Nameless(at, k) is { } item)
+                    Add(new ToBuy(item, []), Range(at, k));
+                at = k + 1;
+            }
+
+            return;
+        }
+
         if (buying && clause.Count > 0 && clause.All(p => p is WordPhrase { Filler: true } or ThingPhrase or DetailPhrase or NumPhrase or LotPhrase or BreakPhrase or AmountPhrase || p is WordPhrase { Word: "set" or "kit" }) && clause.Any(p => p is ThingPhrase or DetailPhrase))
             forward = (Act.Buy, from, from);
         if (facts.LastOrDefault() is Found { Where.Length: 0 } found && Word(from) is "under" or "behind" or "in" or "on" or "beside" or "between" or "underneath" or "down" or "inside" && clause.All(p => p is WordPhrase or PlacePhrase or ThingPhrase or WherePhrase or DetailPhrase))

@@ -86,7 +86,7 @@ internal sealed partial class Listener
     {
         if (phrases.Any(p => p.From >= from && p.To <= phrase.From && p is not WordPhrase) || phrases.All(p => p is not WordPhrase { Filler: false } || p.From < from || p.To > phrase.From))
             return null;
-        return Nameless(from, phrase.From) is { } thing && !thing.Name.Split(' ').All(Lexicon.Fillers.Contains) && thing.Name.Split(' ').Length <= 4 ? thing with { Sort = ThingSort.Unknown } : null;
+        return Nameless(from, phrase.From) is { } thing && !thing.Name.Split(' ').Any(w => w.EndsWith("ed", StringComparison.Ordinal)) && !thing.Name.Split(' ').All(Lexicon.Fillers.Contains) && thing.Name.Split(' ').Length <= 4 ? thing with { Sort = ThingSort.Unknown } : null;
     }
 
     private bool SaysIt() => tokens.Any(t => t.Text is "it" or "them" or "they" or "that" or "this");

@@ -49,7 +49,30 @@ internal sealed partial class Listener
 
         Flush();
         LeftOver();
-        return new Heard(text, facts, doubts, Unused());
+        var unused = Unused();
+        Doubted(unused);
+        return new Heard(text, facts, doubts, unused);
+    }
+
+    /// <summary>Too many words of weight left over beside a deed: it is asked for, not recorded.</summary>
+    private void Doubted(List<TextSpan> unused)
+    {
+        foreach (var fact in facts.Where(f => f is Off or Sent or AccessLearned or Damaged or Seen or Count).ToList())
+        {
+            int beside = unused.Count(u => fact.Spans.Any(s => Beside(u, s)));
+            if (beside < (fact is AccessLearned ? 1 : 2))
+                continue;
+            facts.Remove(fact);
+            doubts.Add(new Doubt(DoubtSort.Which, $"Is this what was meant: {fact.Echo}?", string.Join(" … ", fact.Spans.Select(s => s.Of(text))), [new Reading(fact.Echo, [fact])], fact.Spans));
+        }
+    }
+
+    /// <summary>No pause lies between the two.</summary>
+    private bool Beside(TextSpan left, TextSpan right)
+    {
+        int from = Math.Min(left.End, right.End);
+        int to = Math.Max(left.Start, right.Start);
+        return from >= to || text.AsSpan(from, to - from).IndexOfAny(',', '.', ';') < 0;
     }
 
     private void Sentence(int from, int to, bool asked)

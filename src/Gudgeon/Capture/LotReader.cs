@@ -130,7 +130,7 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
                 end = at = placed.To;
                 more = true;
             }
-            else if (Kinds.Contains(Word(at)) && !ones && (counted || size.IsEmpty is false || Ahead(at + 1)))
+            else if (Kinds.Contains(Word(at)) && (!ones || Word(at - 1) is "them" or "em" or "those") && (counted || size.IsEmpty is false || Ahead(at + 1)))
             {
                 notes.Add(Word(at));
                 at++;

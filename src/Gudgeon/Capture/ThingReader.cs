@@ -47,7 +47,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             return null;
         if (values.All(v => v.Rank == 2) && MoreWords.PlainMisheard.Contains(Word(end - 1)) && !Misheard(from, at, end))
             return null;
-        if (end == at + 1 && ((Word(at) is "finger" or "fingers" && Word(end) == "tight") || (Word(at) == "cap" && (Word(at - 1) == "to" || (lastKind.Length > 0 && !CapKinds.Contains(lastKind))))))
+        if (end == at + 1 && ((Word(at) is "finger" or "fingers" && Word(end) is "tight" or "loose") || (Word(at) == "cap" && (Word(at - 1) == "to" || (lastKind.Length > 0 && !CapKinds.Contains(lastKind))))))
             return null;
         if (end - at > 1 && Word(at) is "upper" or "lower" && index.Parts(values[0].Kind).Count > 1)
             selectors.Where.Add(Word(at));
@@ -203,6 +203,8 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         bool wall = Word(end) is "wall" or "bore" or "walls";
         if (wall)
             end++;
+        if (!wall && Word(at) == "cylinder" && Word(end) is "has" or "'s" or "had" && Enumerable.Range(end + 1, 4).Any(k => Lexicon.Faults.Longest(tokens, k).Values.Count > 0 && Word(k) is not ("good" or "wet" or "dry")) && Word(end + 1) is "a" or "got" or "some")
+            wall = true;
         if (!wall && !(Word(end) is "'s" or "is" or "was" or "has" or "looks" or "feels" || Lexicon.Faults.Longest(tokens, end).Values.Count > 0) || (Word(at) == "cylinder" && !wall && Lexicon.Faults.Longest(tokens, Word(end) is "'s" or "is" or "has" ? end + 1 : end).Values.Count == 0))
             return null;
         foreach (string kind in new[] { "liner", "barrel" })
