@@ -21,6 +21,9 @@ internal static class Lexicon
         "the", "a", "an", "and", "of", "look", "looks", "seem", "seems", "feel", "feels", "feeling", "hopefully", "probably", "maybe", "i'd", "them all", "is", "are", "was", "were", "be", "been", "it", "'s", "'ve", "'re", "'ll", "'d", "'m", "i", "we", "they", "them", "this", "that", "these", "those", "right", "ok", "okay", "so", "well", "um", "uh", "er", "erm", "now", "then", "just", "all", "too", "also", "has", "have", "had", "got", "get", "with", "to", "in", "into", "on", "at", "by", "for", "from", "my", "its", "their", "there", "here", "did", "do", "does", "as", "but", "plus", "still", "each", "both", "really", "actually", "anyway", "please", "yeah", "yes", "like", "looks", "bit", "quite", "very", "pretty", "finally", "at last", "eventually", "today", "straight", "nicely", "next", "last", "one", "ones", "some", "where", "which", "what", "when", "who", "will", "would", "can", "could", "me", "you", "he", "she", "us", "our", "your", "out", "off", "up", "down", "over", "back", "good", "about", "only", "already", "though", "or", "if", "because", "cos", "since", "went", "go", "gone", "come", "took", "take", "taken", "done", "note", "write", "mark", "first", "job", "put", "marked", "away", "again", "mate", "lovely", "happy", "days", "easy", "after", "more", "than", "other", "another", "any",
     ];
 
+    /// <summary>Words that may be left over beside a deed and leave it certain.</summary>
+    public static readonly HashSet<string> Passing = [.. Rows("passing").SelectMany(r => r[1].Split("; "))];
+
     private static PhraseBook<T> Read<T>(string table, Func<string[], T> value)
     {
         var book = new PhraseBook<T>();

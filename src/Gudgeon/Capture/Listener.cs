@@ -57,14 +57,23 @@ internal sealed partial class Listener
     /// <summary>Too many words of weight left over beside a deed: it is asked for, not recorded.</summary>
     private void Doubted(List<TextSpan> unused)
     {
-        foreach (var fact in facts.Where(f => f is Off or Sent or AccessLearned or Damaged or Seen or Count).ToList())
+        var heavy = unused.Where(u => Tokeniser.Cut(u.Of(text)) is var left && Range(0, left.Count).Any(k => Strange(left, k))).ToList();
+        foreach (var fact in facts.Where(f => f is not (Asked or QuestionToSelf or Planned or Noted or Corrected or StruckOut or Named or Did or WaitingFor or GoesBack)).ToList())
         {
-            int beside = unused.Count(u => fact.Spans.Any(s => Beside(u, s)));
-            if (beside < (fact is AccessLearned ? 1 : 2))
+            if (heavy.All(u => !fact.Spans.Any(s => Beside(u, s))))
                 continue;
             facts.Remove(fact);
             doubts.Add(new Doubt(DoubtSort.Which, $"Is this what was meant: {fact.Echo}?", string.Join(" … ", fact.Spans.Select(s => s.Of(text))), [new Reading(fact.Echo, [fact])], fact.Spans));
         }
+    }
+
+    /// <summary>A word that is in no list: no part, fastener, place, number or word in passing.</summary>
+    private bool Strange(List<Token> words, int at)
+    {
+        string word = words[at].Text;
+        return words[at].IsWord && !Lexicon.Passing.Contains(word) && !Lexicon.Fillers.Contains(word) && NumberWords.At(words, at) is null
+            && index.Book.Longest(words, at).Values.Count == 0 && Lexicon.Fasteners.Longest(words, at).Values.Count == 0 && Lexicon.Details.Longest(words, at).Values.Count == 0
+            && Lexicon.Containers.Longest(words, at).Values.Count == 0 && !Range(0, at).Any(k => index.Book.Longest(words, k).To > at || Lexicon.Fasteners.Longest(words, k).To > at);
     }
 
     /// <summary>No pause lies between the two.</summary>
