@@ -9,6 +9,7 @@ namespace Gudgeon.Journal;
 [JsonDerivedType(typeof(UnitsChosen), "units-chosen")]
 [JsonDerivedType(typeof(RuleChosen), "rule-chosen")]
 [JsonDerivedType(typeof(MaterialTold), "material-told")]
+[JsonDerivedType(typeof(WordTaught), "word-taught")]
 public abstract partial record Entry;
 
 /// <summary>The book speaks millimetres or inches; either is understood.</summary>
@@ -42,6 +43,22 @@ public sealed record RuleChosen(string Rule) : Entry
     public override string Words(Bench bench) => $"Verdicts keep a {Rules[Rule].Name} from now on";
 
     internal override void Apply(Bench bench, Recorded recorded) => bench.Rule = Rules[Rule];
+}
+
+/// <summary>A word of the owner's own, used from now on in what is said: the whatsit is the thermostat, a mil is a millimetre.</summary>
+/// <param name="Term">A name that the book knows, or a unit for "mil".</param>
+public sealed record WordTaught(string Word, string Term) : Entry
+{
+    public override IEnumerable<string> About() => [];
+
+    public override Refusal? Check(Bench bench) =>
+        string.IsNullOrWhiteSpace(Word) ? new Refusal("word", "nothing", "the word that you use", "Say the word")
+        : string.IsNullOrWhiteSpace(Term) ? new Refusal($"word \"{Word.Trim()}\"", "no meaning", "a name that the book knows", "Say what it stands for")
+        : null;
+
+    public override string Words(Bench bench) => $"\"{Word.Trim()}\" means {Term.Trim()} from now on";
+
+    internal override void Apply(Bench bench, Recorded recorded) => bench.Taught[Word.Trim().ToLowerInvariant()] = Term.Trim();
 }
 
 /// <summary>What a part is made of, for bringing readings to 20 °C.</summary>

@@ -20,6 +20,10 @@ public static class Ear
         return new Listener(text, index, context).Hear();
     }
 
+    /// <summary>Whether a term names a kind of part or line, whole, so that a word of the owner's own can stand for it.</summary>
+    public static bool Knows(string term, EngineModel engine, EarContext context) =>
+        Tokeniser.Cut(term) is { Count: > 0 } tokens && IndexOf(engine, context).Book.Longest(tokens, 0) is { Values.Count: > 0 } found && found.To == tokens.Count;
+
     /// <summary>The index of an engine is built once and again only after the engine has grown or a part was renamed.</summary>
     private static PartIndex IndexOf(EngineModel engine, EarContext context)
     {

@@ -73,6 +73,13 @@ public sealed record Named(Thing Thing, Thing As) : Fact
     public override string Echo => $"what was called {Thing.Full} is the {As.Full}";
 }
 
+/// <summary>A word of the speaker's own and what it stands for.</summary>
+public sealed record Taught(string Word, string Term) : Fact
+{
+    public override string Code => $"taught '{Word}' = {Term}";
+    public override string Echo => $"“{Word}” means {Term} from now on";
+}
+
 public sealed record Marked(Thing Thing, string Mark) : Fact
 {
     public override string Code => $"marked {Thing.Code}";

@@ -63,6 +63,7 @@ public static class Hearing
             : [Open(fact, heard, "a name to be put right")],
         Asked asked => [new Tell(new J.Asked(asked.Words, "a question of the owner's", asked.Thing?.Ids.FirstOrDefault()))],
         QuestionToSelf self => [new Tell(new J.Asked(self.Words, "a question to oneself", self.Thing?.Ids.FirstOrDefault()))],
+        Taught taught => [new Tell(new WordTaught(taught.Word, taught.Term))],
         Corrected corrected => Amended(corrected, heard, bench),
         StruckOut => Strike(heard, bench),
         Did did => bench.Engine.Operations.ContainsKey(did.Operation) && !bench.IsDone(did.Operation)

@@ -76,6 +76,8 @@ internal sealed partial class Listener
     {
         var (xFrom, xTo) = stretch.Tokens(match.Groups[x]);
         var (yFrom, yTo) = stretch.Tokens(match.Groups[y]);
+        while (yTo > yFrom + 1 && Word(yTo - 1) is "does" or "do" or "has" or "have")
+            yTo--;
         if (DueIn(yFrom, yTo) is not null || DueIn(xFrom, xTo) is not null || Regex.IsMatch(match.Groups[x].Value, "\\b(?:weekend|tea|dinner|lunch|bed|dark|morning|night|winter)\\b"))
             return -1;
         var needs = ThingsIn(yFrom, yTo);

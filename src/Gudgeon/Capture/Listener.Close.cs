@@ -111,7 +111,7 @@ internal sealed partial class Listener
         var all = Range(from, stop).Where(k => !tokens[k].IsBreak);
         if (fault.Fault == "hissing" && resolver.Cylinder is { } cylinder)
             thing = Hissing(start, stop, cylinder) ?? thing;
-        if (thing is { Sort: ThingSort.Unknown } && !(Word(start) is "the" or "a" or "an" or "that" or "this" or "my" or "some" or "little" or "both") && !tokens[start].Glued && topic is null && !denied && thing.Name.Split(' ').Length < 2 && context.Taught.Count == 0)
+        if (thing is { Sort: ThingSort.Unknown } && !(Word(start) is "the" or "a" or "an" or "that" or "this" or "my" or "some" or "little" or "both") && !tokens[start].Glued && topic is null && !denied && thing.Name.Split(' ').Length < 2)
         {
             Ask(DoubtSort.NotTold, $"What is {fault.Fault}: “{Said(start, stop)}”?", all);
             return clause.Count;
@@ -317,7 +317,7 @@ internal sealed partial class Listener
         bool clueless = tokens.Any(t => t.Text is "idea" or "dunno" or "mystery" or "unknown" or "clue" or "somewhere") || new Stretch(tokens, 0, tokens.Count).Line.Contains("dont know", StringComparison.Ordinal);
         if (!clueless && LastJoint() is { } joint && (told.Undone || told.Place is not null || lots.Any(l => l.Count is not null || l.Size.AcrossFlats is not null)))
         {
-            About(joint, told.Tokens, t => told.Undone || told.Place is not null ? new Undone(t, lots, told.Place) : new Count(t, lots));
+            About(joint, told.Tokens, t => told.Undone || told.Place is not null || (t.Ids.Count > 0 && t.Ids.All(context.Off.Contains) && lots.Any(l => l.Count is not null)) ? new Undone(t, lots, told.Place) : new Count(t, lots));
             return;
         }
 

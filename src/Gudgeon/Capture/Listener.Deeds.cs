@@ -12,6 +12,13 @@ internal sealed partial class Listener
             return i;
         if (Failed(phrase, clause, end) is var told and >= 0)
             return told;
+        // "got the oil out"
+        if (phrase is { Act: Act.Off, Word: "out" } && pending.Count == 0 && Fluids.Contains(Word(phrase.From - 1)) && phrase.To == phrase.From + 1)
+        {
+            Drain(phrase, clause, end);
+            return clause.Count;
+        }
+
         // "rings came": they may have come out or have come by post.
         if (phrase is { Act: Act.Undo, Word: "came" } && phrase.To == phrase.From + 1 && Word(phrase.To) != "with" && pending is [.., { Thing: { Sort: ThingSort.Part, Detail.Length: 0 } }] && (next is null or BreakPhrase) && draft is null)
         {

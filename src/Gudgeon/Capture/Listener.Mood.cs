@@ -74,7 +74,7 @@ internal sealed partial class Listener
             return denied;
         if (Tries().IsMatch(line) && In(clause.From, clause.To).All(p => p is not FaultPhrase))
             return Remark(clause);
-        if (Means().Match(line) is { Success: true } means && (In(clause.From, clause.To).Any(p => p is ThingPhrase or ActPhrase or LotPhrase) || topic is not null) && !Regex.IsMatch(means.Groups["r"].Value, "^ (?:be |have been )?(?:fine|ok|alright|all right)\\b"))
+        if (Means().Match(line) is { Success: true } means && (In(clause.From, clause.To).Any(p => p is ThingPhrase or ActPhrase or LotPhrase) || topic is not null) && !Regex.IsMatch(means.Groups["r"].Value, "^ (?:be |have been )?(?:(?:fine|ok|alright|all right)\\b|(?:something|someone|somebody|a|an|that|there|one) )"))
             return Intend(clause);
         if (Obliges().Match(line) is { Success: true } must && !Regex.IsMatch(line[..must.Index], "\\b(?:had|until|till|before|unless|once|when|if)\\b") && Obliged(clause, must))
             return Intend(clause);
@@ -105,6 +105,7 @@ internal sealed partial class Listener
     private int Denied(Stretch clause, Match no)
     {
         var acts = In(clause.From, clause.To).OfType<ActPhrase>().ToList();
+        acts.RemoveAll(a => a is { Act: Act.Put, Word: "left" });
         if (acts.Any(a => a.Act is Act.Find or Act.Miss or Act.Buy or Act.Stay) || In(clause.From, clause.To).Any(p => p is PlacePhrase or LotPhrase { Lot.Size.IsEmpty: false } or MeasurePhrase))
             return -1;
         var things = ThingsIn(clause.From, clause.To);

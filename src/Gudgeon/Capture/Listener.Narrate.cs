@@ -385,6 +385,13 @@ internal sealed partial class Listener
             return;
         }
 
+        // "need new starter bolts, that's two M12 by 45"
+        if (draft is null && pending.Count == 0 && facts.LastOrDefault() is ToBuy { Lots.Count: 0, Thing.Sort: ThingSort.Fasteners } wanted && phrase.Lot.Count is not null)
+        {
+            facts[^1] = wanted with { Lots = [phrase.Lot], Spans = [.. wanted.Spans, .. Spans(Range(phrase.From, phrase.To))] };
+            return;
+        }
+
         // A size alone after a fault is the size of what is spoilt.
         if (draft is null && pending.Count == 0 && phrase.Lot is { Count: null, Fastener: "", Note: "" } && facts.LastOrDefault() is Damaged { Thing.Detail.Length: > 0 } spoilt && phrase.Share.Length == 0)
         {

@@ -6,6 +6,9 @@ internal sealed partial class Listener
     private void Lay(PlacePhrase phrase)
     {
         var all = Range(phrase.From, phrase.To);
+        // "same jar": where the ones before went.
+        if (phrase.Place.Label.StartsWith("same ", StringComparison.Ordinal) && facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place is var put && (put ?? context.Last.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place) is { } before)
+            phrase = phrase with { Place = before };
         if (facts.LastOrDefault() is Found { Where.Length: 0 } found && pending.Count == 0 && draft is null)
         {
             facts[^1] = found with { Where = Said(phrase.From, phrase.To), Spans = [.. found.Spans, .. Spans(all)] };

@@ -11,6 +11,14 @@ internal sealed partial class Listener
     /// <summary>"I'll want a pair", "need four new": of what was just told.</summary>
     private int WantSome(Stretch clause)
     {
+        if (Listed().IsMatch(clause.Line) && (pending.Count > 0 ? pending[^1].Thing : seen ?? topic ?? LastThing()) is { } listed)
+        {
+            pending.Clear();
+            Flush();
+            About(listed with { Detail = listed.Detail is "seal" or "gasket" or "O-ring" ? listed.Detail : "" }, Range(clause.From, clause.To), t => new ToBuy(t, []));
+            return clause.To;
+        }
+
         if (Wants().Match(clause.Line) is not { Success: true } match || (seen ?? topic ?? LastThing()) is not { } thing || ThingsIn(clause.From, clause.To).Count > 0 || In(clause.From, clause.To).Any(p => p is DetailPhrase or FaultPhrase or PlacePhrase or LotPhrase { Lot.Size.IsEmpty: false } or LotPhrase { Lot.Fastener.Length: > 0 }))
             return -1;
         var (nFrom, nTo) = clause.Tokens(match.Groups["n"]);
@@ -36,6 +44,9 @@ internal sealed partial class Listener
         About(whole, Range(clause.From, clause.To), t => new ToBuy(t, count is { } n ? [new Lot { Count = n, Fastener = t.Sort == ThingSort.Fasteners ? t.Fastener : "part" }] : []));
         return clause.To;
     }
+
+    [GeneratedRegex("^(?:and |so |then |i 'll |i 've |,)*(?:put|stick|add|pop|stuck) (?:one|some|a new one|another|it|them|that|new ones) (?:on|to) (?:the|my) (?:shopping |order |buying )?list\\b.*$")]
+    private static partial Regex Listed();
 
     [GeneratedRegex("^(?:and |so |but |then |now )*(?:i |we )?(?:'ve |have )?(?:dropped one|lost one|one (?:rolled|pinged|flew|fell|dropped|went|got lost)|(?:that|one|it) one?(?: 's|'s| is| has)? ?gone)\\b.*$")]
     private static partial Regex OneGone();
@@ -64,6 +75,8 @@ internal sealed partial class Listener
                 return clause.To;
             }
 
+            if (of.Sort == ThingSort.Unknown && LastJoint() is { } joint)
+                of = joint;
             string fastener = draft?.Lots.LastOrDefault()?.Lot.Fastener is { Length: > 0 } said ? said : "bolt";
             Flush();
             About(things.Joint(of, fastener), Range(clause.From, clause.To), t => new Missing(t, [new Lot { Count = 1, Fastener = fastener }]));

@@ -4,7 +4,7 @@ namespace Gudgeon.Capture;
 internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
 {
     private static readonly HashSet<string> Kinds =
-        ["long", "longer", "longest", "short", "shorter", "shortest", "little", "small", "smaller", "smallest", "big", "bigger", "odd", "new", "old", "domed", "flanged", "hex", "copper", "brass", "stainless", "plain", "shouldered", "identical", "same", "different", "single", "spare", "medium", "thick", "thin", "tiny", "fat", "dome", "flange", "headed", "fine", "coarse", "more", "extra", "stepped", "hollow", "sealing", "crush", "fibre", "ally", "aluminium", "steel", "black", "plated", "special", "through", "locating", "hold", "pinch"];
+        ["long", "longer", "longest", "short", "shorter", "shortest", "little", "small", "smaller", "smallest", "big", "bigger", "odd", "new", "old", "domed", "flanged", "hex", "copper", "brass", "stainless", "plain", "shouldered", "identical", "same", "different", "single", "spare", "medium", "thick", "thin", "tiny", "fat", "dome", "flange", "headed", "fine", "coarse", "more", "extra", "stepped", "hollow", "sealing", "crush", "fibre", "ally", "aluminium", "steel", "black", "plated", "special", "through", "locating", "hold", "pinch", "wee", "stubby", "giant", "enormous"];
 
     private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
 

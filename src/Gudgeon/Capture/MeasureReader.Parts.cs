@@ -16,7 +16,7 @@ internal sealed partial class MeasureReader
     {
         int to = at;
         bool named = false;
-        while (Word(to) is "number" or "on" or "in" or "for" or "of" or "cylinder" or "cylinders" or "no" or "bore" or "the" or "journal" or "rod" or "piston")
+        while (Word(to) is "number" or "going" or "from" or "on" or "in" or "for" or "of" or "cylinder" or "cylinders" or "no" or "bore" or "the" or "journal" or "rod" or "piston")
         {
             named |= Word(to) is "number" or "cylinder" or "cylinders" or "no" or "bore" or "rod" or "piston";
             to++;

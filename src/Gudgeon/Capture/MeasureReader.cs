@@ -35,7 +35,7 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             return ValveGap(at, gap.Value, gap.To, gap.To + 1, Word(gap.To).StartsWith('e') ? "valve-ex" : "valve-in", "");
         if (NumberWords.At(tokens, at) is { IsCount: true, Value: >= 2 and <= 40 } thou && Units.At(tokens, thou.To) is { Unit: "thou" } thouUnit && Word(thouUnit.To) == "on" && Valves(thouUnit.To + 1) is { } valves)
             return ValveGap(at, thou.Value, thouUnit.To, valves.To, valves.Kind, "thou");
-        if (Word(at) is "cylinder" or "cyl" && NumberWords.At(tokens, at + 1) is { IsCount: true } cylinder && Word(cylinder.To) is "mikes" or "measures" or "measured" or "miked" or "reads")
+        if (Word(at) is "cylinder" or "cyl" && NumberWords.At(tokens, at + 1) is { IsCount: true } cylinder && (Word(cylinder.To) is "mikes" or "measures" or "measured" or "miked" or "reads" || (Word(cylinder.To) is "at" or "top" or "bottom" or "middle" && FollowedByNumber(cylinder.To, end))))
             return Read(at, at + 1, end, Characteristic.Bore);
         var (found, to) = Characteristic.Book.Longest(tokens, at);
         return found.Count == 0 ? null : Read(at, to, end, found[0]);
@@ -359,6 +359,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         for (int i = at; i < end && i < at + 5; i++)
         {
             if (tokens[i].IsBreak)
+                return false;
+            if (NumberWords.At(tokens, i) is { IsCount: true } whose && Word(whose.To) is "'s" or "is" && Word(whose.To + 1) is "the" or "same" or "a" or "not" or "just")
                 return false;
             if (NumberWords.At(tokens, i) is { Sort: not NumSort.Ordinal } n)
                 return !Counts(n.To) && Word(n.To) is not ("of" or "weeks" or "days" or "bolt" or "bolts" or "litres") && !(index.Book.Longest(tokens, n.To) is { Values.Count: > 0 } part && tokens[part.To - 1].Plural) && Lexicon.Faults.Longest(tokens, n.To).Values.Count == 0 && !(Word(n.To) is "'s" or "is" && Lexicon.Faults.Longest(tokens, n.To + 1).Values.Count > 0);

@@ -97,6 +97,12 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
                 return new FaultPhrase(at, stuff + 1, what, false);
         }
 
+        if (Word(at) == "cracked" && (at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "then" or "i" or "we" or "'ve" or "have") && Enumerable.Range(at + 1, 5).Any(k => Word(k) is "loose" or "off" or "free"))
+            return new ActPhrase(at, at + 1, Act.Undo, "cracked");
+        if (Word(at) == "pulled" && Word(at - 1) is "'s" or "is" or "has" && tokens.ElementAtOrDefault(at - 2).Stem is "stud" or "thread" or "insert" or "hole")
+            return new FaultPhrase(at, at + 1, "pulled", true);
+        if (faults.Count > 0 && Word(at) is "spun" && Word(at + 1) is "on" or "by" or "up" or "it" or "them" or "down")
+            faults.Clear();
         if (faults.Count > 0 && Word(at) is "scrap" && Word(at + 1) is "the" or "that" or "it" or "my" or "those")
             faults.Clear();
         if (faults.Count > 0 && Word(at) is "burned" or "burnt" or "cut" or "polished" or "split" or "blew" or "wiped" && Word(at + 1) is "it" or "them")

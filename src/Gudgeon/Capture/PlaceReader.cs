@@ -229,6 +229,7 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         string name = values[0];
         if (Word(end) is "lid" or "lids")
             end++;
+        int lidded = Word(end) == "with" && Word(end + 1) is "the" or "a" && Colours.Contains(Word(end + 2)) && Word(end + 3) is "lid" or "top" or "cap" ? end + 4 : end;
         int said = end;
         string? id = null;
         if (Word(end) is "number" or "no" && NumberWords.At(tokens, end + 1) is { IsCount: true } numbered)
@@ -250,13 +251,15 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         if (id is not null && before.Any(b => b is "top" or "bottom" or "left" or "right" or "middle" or "front" or "back"))
             return null;
         string label = string.Join(" ", before.Append(spoken));
+        if (id is null && lidded > end)
+            return ($"{label} {string.Join(" ", Enumerable.Range(end, lidded - end).Select(i => tokens[i].Text))}", lidded);
         return (id is null ? label : $"{label} {id}", end);
     }
 
     private bool IsLot(Num n) => Lexicon.Fasteners.Longest(tokens, n.To).Values.Count > 0 || (Word(n.To) == "m" && NumberWords.At(tokens, n.To + 1) is not null);
 
     private static bool Adjective(string word) =>
-        word is "top" or "bottom" or "middle" or "left" or "right" or "big" or "small" or "little" or "old" or "new" or "plastic" or "metal" or "wooden" or "side" or "back" or "front" or "spare" or "second" or "far" or "upper" or "lower" or "same" or "other" or "round" or "square" or "long" or "steel" or "biscuit" or "large";
+        word is "top" or "bottom" or "middle" or "left" or "right" or "big" or "small" or "little" or "old" or "new" or "plastic" or "metal" or "wooden" or "side" or "back" or "front" or "spare" or "second" or "far" or "upper" or "lower" or "same" or "other" or "round" or "square" or "long" or "steel" or "biscuit" or "large" or "wee" or "tiny" or "empty";
 
     private (string Label, int To)? Quoted(int at)
     {
@@ -288,7 +291,7 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         to++;
         if (Word(to) is "tie" or "on" or "it" or "them" or "both" or "as" or "with" or "round" && colour.Length > 0)
             to++;
-        while (verb && Word(to) is "as" or "it" or "them" or "with" or "a" or "both" or "ends" or "number" or "all")
+        while (verb && !(Word(to) == "a" && Word(to + 1) is "and" or "to" && Word(to + 2).Length == 1) && Word(to) is "as" or "it" or "them" or "with" or "a" or "both" or "ends" or "number" or "all")
             to++;
         if (Colours.Contains(Word(to)) && (colour.Length == 0 || colour == Word(to)))
             colour = Word(to++);

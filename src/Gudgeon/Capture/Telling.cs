@@ -28,11 +28,8 @@ public static class Telling
     /// <summary>What the ear must know besides the words, out of what was recorded so far.</summary>
     internal static EarContext Context(Book book, Bench bench, DateTimeOffset now)
     {
-        var context = new EarContext
+        var context = Habits(bench, now) with
         {
-            Now = now,
-            Unit = bench.Units == Gudgeon.Sums.Quantities.BookUnits.Inch ? BookUnit.Inch : BookUnit.Metric,
-            Off = bench.Engine.Parts.Keys.Where(p => !bench.Part(p).IsOn).ToHashSet(),
             LastThing = Last(bench, e => e.About().FirstOrDefault(bench.Engine.Parts.ContainsKey) ?? PartOfJoint(bench, e)),
             LastJoint = Last(bench, e => PartOfJoint(bench, e)),
             LastAlone = bench.Told.LastOrDefault(r => r.Entry is not Said && r.Entry.About().Any(bench.Engine.Parts.ContainsKey))?.Entry.About().Count(bench.Engine.Parts.ContainsKey) == 1,
@@ -45,6 +42,16 @@ public static class Telling
         var heard = Ear.Hear(last.Text, bench.Engine, context with { Off = new HashSet<string>() });
         return context with { Last = heard.Facts, Sought = context.After(heard).Sought };
     }
+
+    /// <summary>How this owner speaks and what is off, without what was said last.</summary>
+    internal static EarContext Habits(Bench bench, DateTimeOffset now) => new()
+    {
+        Now = now,
+        Taught = bench.Taught.Where(t => t.Key != "mil").ToDictionary(t => t.Key, t => t.Value),
+        MilIsMillimetre = bench.Taught.TryGetValue("mil", out string? mil) ? mil == "mm" : null,
+        Unit = bench.Units == Gudgeon.Sums.Quantities.BookUnits.Inch ? BookUnit.Inch : BookUnit.Metric,
+        Off = bench.Engine.Parts.Keys.Where(p => !bench.Part(p).IsOn).ToHashSet(),
+    };
 
     /// <summary>What was told as missing and never as found, the last one last.</summary>
     private static IReadOnlyList<Missing> Lacking(Bench bench)

@@ -7,7 +7,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
 
     private static readonly HashSet<string> Level = ["upper", "lower", "front", "rear", "top", "bottom", "middle", "centre", "center", "inner", "outer", "back", "side"];
 
-    private static readonly HashSet<string> Loose = ["the", "my", "its", "their", "that", "this", "these", "those", "old", "new", "whole", "complete", "both", "a", "an", "poor", "bloody", "damn", "stupid", "original", "missing", "same", "big", "little", "long", "short", "dirty", "other", "actual"];
+    private static readonly HashSet<string> Loose = ["the", "my", "its", "their", "that", "this", "these", "those", "old", "new", "whole", "complete", "both", "a", "an", "poor", "bloody", "damn", "stupid", "original", "missing", "same", "big", "little", "long", "short", "dirty", "other", "actual", "wee", "tiny", "thick", "thin", "fat", "daft", "flipping", "rotten"];
 
     private static readonly HashSet<string> CapKinds = ["rod", "rod-cap", "rod-shell", "main-cap", "main-shell", "crank", "cam", "cam-cap", "piston", "sump", "bedplate"];
 
@@ -41,6 +41,15 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         if (at < 0)
             return null;
         var (values, end) = Longest(at);
+        // "bottom cover" of an engine that has no such part may be the lower of its covers.
+        if (end - at > 1 && Level.Contains(Word(at)) && values.All(v => v.IsLine ? index.Lines(v.Kind).Count == 0 : index.Parts(v.Kind).Count == 0) && Longest(at + 1) is { Values.Count: > 0 } shorter && shorter.Values.Any(v => index.Parts(v.Kind).Count > 0))
+        {
+            selectors.Where.Add(Word(at));
+            (values, end, at) = (shorter.Values, shorter.To, at + 1);
+            if (resolver.LastKind.Length > 0 && values.Any(v => v.Kind == resolver.LastKind))
+                values = [.. values.Where(v => v.Kind == resolver.LastKind)];
+        }
+
         if (values.Count > 0 && Word(end) == "and" && Longest(end + 1) is { Values.Count: > 0 } second && second.To - end > 2 && tokens[second.To - 1].Plural && index.Book.Longest([.. Enumerable.Range(at, end - at).Select(i => tokens[i]), tokens[second.To - 1]], 0) is { Values: [{ Rank: < 2 } shared, ..] } joined && joined.To == end - at + 1 && shared.Kind != values[0].Kind)
             values = joined.Values;
         if (values.Count == 0 || Word(end) is "tool" or "puller" or "compressor" or "extractor" or "socket" or "spanner" or "drift" or "jig" or "installer" or "remover" or "tools" && !values.Any(v => v.Kind == "ac-compressor"))

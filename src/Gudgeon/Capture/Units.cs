@@ -9,7 +9,7 @@ internal static class Units
         (["foot", "pound"], "lbf ft"), (["pound", "foot"], "lbf ft"), (["ft", "lb"], "lbf ft"), (["lb", "ft"], "lbf ft"), (["lbf", "ft"], "lbf ft"), (["ftlb"], "lbf ft"), (["pound", "feet"], "lbf ft"), (["inch", "pound"], "lbf in"), (["in", "lb"], "lbf in"),
         (["tenth", "of", "a", "thou"], "tenth thou"), (["tenth", "of", "a", "mil"], "tenth mm"), (["tenth", "of", "a", "mill"], "tenth mm"), (["tenth", "of", "a", "millimetre"], "tenth mm"), (["hundredth", "of", "a", "mil"], "hundredth mm"), (["hundredth", "of", "a", "mill"], "hundredth mm"), (["hundredth", "of", "a", "millimetre"], "hundredth mm"),
         (["millimetre"], "mm"), (["millimeter"], "mm"), (["mm"], "mm"), (["mil"], "mil"), (["mill"], "mil"), (["centimetre"], "cm"), (["centimeter"], "cm"), (["cm"], "cm"), (["metre"], "m"), (["meter"], "m"),
-        (["inch"], "in"), (["thou"], "thou"), (["though"], "thou"), (["thousandth"], "thou"), (["thousand"], "thou"), (["thousandth", "of", "an", "inch"], "thou"), (["foul"], "thou"),
+        (["ten", "thousandth"], "tenth thou"), (["inch"], "in"), (["thou"], "thou"), (["though"], "thou"), (["thousandth"], "thou"), (["thousand"], "thou"), (["thousandth", "of", "an", "inch"], "thou"), (["foul"], "thou"),
         (["tenth"], "tenth"), (["hundredth"], "hundredth"), (["micron"], "um"), (["um"], "um"), (["micrometre"], "um"),
         (["psi"], "psi"), (["p", "s", "i"], "psi"), (["bar"], "bar"), (["kpa"], "kPa"),
         (["degree", "celsius"], "°C"), (["degree", "centigrade"], "°C"), (["celsius"], "°C"), (["degree", "fahrenheit"], "°F"), (["fahrenheit"], "°F"), (["degree", "c"], "°C"), (["degree"], "deg"), (["deg"], "deg"),

@@ -15,6 +15,7 @@ public sealed class CommandLine
     [
         BookCommands.Add,
         NoteCommand.Add,
+        TeachCommand.Add,
         StripCommands.Add,
         PlaceCommands.Add,
         AccountCommands.Add,

@@ -117,4 +117,42 @@ public sealed class HearingTests : IDisposable
         Assert.Equal("green 3", line.Tag);
         Assert.NotEmpty(line.Caps);
     }
+
+    [Fact]
+    public void Word_taught_in_passing_is_understood_from_then_on()
+    {
+        Note("when I say flurble I mean the thermostat");
+        Assert.Contains(book.Bench.Told, t => t.Entry is WordTaught { Word: "flurble", Term: "thermostat" });
+        Note("flurble off, two M6 by 22, bag 12");
+        Assert.True(book.Bench.Part("thermostat.1").IsOff);
+    }
+
+    [Fact]
+    public void Mil_taught_once_is_asked_no_more()
+    {
+        Note("cylinder two's cracked, about six mil");
+        int asked = Questions().Count;
+        Note("a mil means a millimetre");
+        Note("cylinder three's cracked, about six mil");
+        Assert.Equal(asked, Questions().Count);
+    }
+
+    [Fact]
+    public void Found_it_means_what_was_told_as_missing()
+    {
+        Note("alternator off, three M8 by 40, bag 4");
+        Note("one alternator bolt's gone missing");
+        Note("found it, under the bench");
+        Assert.Contains(book.Bench.Told, t => t.Entry is Journal.Noted { What: "alternator.1", Mark: "found" });
+    }
+
+    [Fact]
+    public void Deed_told_with_too_many_strange_words_is_asked_and_chosen_with_one_tap()
+    {
+        Note("starter grumpled wobblewise off");
+        Assert.False(book.Bench.Part("starter.1").IsOff);
+        var question = Assert.Single(book.Bench.OpenQuestions);
+        var way = Assert.Single(Gudgeon.Pages.Story.Doubts.WaysOf(book, question.Value));
+        Assert.Equal("starter: off", way.Echo);
+    }
 }

@@ -18,7 +18,7 @@ public static class Doubts
             return [];
 
         var bench = book.Bench;
-        var context = new EarContext { Now = question.At, Off = bench.Engine.Parts.Keys.Where(p => !bench.Part(p).IsOn).ToHashSet() };
+        var context = Telling.Habits(bench, question.At);
         return Ear.Hear(said.Text, bench.Engine, context).Doubts.FirstOrDefault(d => d.Words == asked.Text)?.Readings ?? [];
     }
 
