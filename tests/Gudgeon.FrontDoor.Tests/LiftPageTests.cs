@@ -163,7 +163,7 @@ public sealed class LiftPageTests(BrowserFixture browser, Workshop workshop) : I
         ];
         return way switch
         {
-            "spreader" => [.. Legs(400), .. Piece(3, "chain", "rear", "8", "8"), ("bar-span", "500"), ("bar-over", "150"), ("bar-forward", "0"), ("bar-mass", "8")],
+            "spreader" => [.. Legs(400), .. Piece(3, "chain", "rear", "8", "8"), ("bar-span", "500"), ("bar-over", "150"), ("bar-forward", "0"), ("bar-mass", "8"), ("bar-rating", "500")],
             "choked" => [.. Legs(500), .. Piece(3, "choked textile sling", "rear", rating: "1000"), ("gear3-angle", "100")],
             "side pull" => [.. Legs(500), .. Piece(3, "chain", "rear", "8", "8"), .. Piece(4, "eye bolt", "front", "DIN 580", "M16"), ("gear4-shank", "front")],
             "wide" => [.. Legs(350), .. Piece(3, "chain", "rear", "8", "8")],

@@ -108,6 +108,15 @@ public class LiftTests
     }
 
     [Fact]
+    public void Bar_without_a_rating_is_unfit()
+    {
+        var rig = LiftBook.Rig with { Legs = [new("front", new(500, 0, 300), 400), new("rear", new(0, 0, 300), 400)], Bar = new RigBar(500, 150, 0, 8) };
+        using var book = LiftBook.Told(rig: rig);
+        Assert.Equal("bar, rating: met none that can be read; expected a rating on the piece. Leave it out: unfit for lifting until its rating can be read.", book.Check(LiftAssessor.GearId).Refusals.Single().ToString());
+        Assert.False(book.Book.Read(LiftAssessor.Of).Passes);
+    }
+
+    [Fact]
     public void Leg_without_gear_is_not_taken_to_hold()
     {
         using var book = LiftBook.Told(rig: LiftBook.Rig with { Gear = [.. LiftBook.Rig.Gear.Where(piece => piece.On != "rear")] });
@@ -163,11 +172,12 @@ public class LiftTests
     [Fact]
     public void Leveller_shares_by_the_lever_and_says_where_its_carrier_levels()
     {
-        var rig = LiftBook.Rig with { Legs = [new("front", new(500, 0, 300), 400), new("rear", new(0, 0, 300), 400)], Bar = new RigBar(500, 150, 200.0 * 55 / 208, 8) };
+        var rig = LiftBook.Rig with { Legs = [new("front", new(500, 0, 300), 400), new("rear", new(0, 0, 300), 400)], Bar = new RigBar(500, 150, 200.0 * 55 / 208, 8, 500) };
         using var book = LiftBook.Told(engine: LiftBook.Engine with { Centre = new EnginePlace(305, 0, 0) }, rig: rig);
         var check = book.Check(LiftAssessor.HangId);
         Assert.Equal(("1196\u00a0N", "765\u00a0N", "53\u00a0mm"), (check.Figure("front: largest pull"), check.Figure("rear: largest pull"), check.Figure("carrier that hangs the engine level")));
         Assert.Equal(850, book.Book.Read(LiftAssessor.Of).Hung!.HookZMm, 0.5);
+        Assert.Equal("44\u00a0%", book.Check(LiftAssessor.GearId).Figure("bar, of 500"));
         // Level, so its front hole is 250 − 52.9 mm forward of the hook and 150 under it.
         var view = book.Book.Read(LiftAssessor.Of);
         var (pose, hole) = (view.Stroke[0], HungOutline.Of(book.Bench, view.Hung)!.BarHoles(view.Stroke[0])[0]);

@@ -15,7 +15,8 @@ public sealed record RigLeg(string Name, EnginePlace At, double LengthMm);
 /// <param name="SpanMm">Between the holes of the drops.</param>
 /// <param name="HookOverMm">Hook over the line of those holes.</param>
 /// <param name="HookForwardMm">Hook forward of the middle.</param>
-public sealed record RigBar(double SpanMm, double HookOverMm, double HookForwardMm, double MassKg);
+/// <param name="RatingKg">Rating on the bar, or null where none can be read: it is then unfit.</param>
+public sealed record RigBar(double SpanMm, double HookOverMm, double HookForwardMm, double MassKg, double? RatingKg = null);
 
 /// <summary>A piece of lifting gear as its tag or stamp is read. What cannot be read is left empty, and the piece is then unfit.</summary>
 /// <param name="On">Name of the leg it is in, or <c>hook</c> when the whole load hangs from it.</param>
@@ -47,7 +48,8 @@ public sealed record RigTold(IReadOnlyList<RigLeg> Legs, IReadOnlyList<RigGear> 
         ?? LiftChecks.From0("mass of the gear", "", GearMassKg, "kg", "Weigh chains, shackles and hook together")
         ?? LiftChecks.First(Legs.Select(leg => LiftChecks.Named("leg", leg.Name) ?? LiftChecks.Above0(leg.Name, "a length", leg.LengthMm, "mm", "Measure from the hook to the eye") ?? leg.At.Fault(leg.Name)))
         ?? (Legs.Select(leg => leg.Name).Append(RigGear.OnHook).Distinct(StringComparer.OrdinalIgnoreCase).Count() == Legs.Count + 1 ? null : new Refusal("legs", "two of one name, or one called hook", "a name for each", "Call them front and rear"))
-        ?? (Bar is null ? null : LiftChecks.Above0("bar", "a span", Bar.SpanMm, "mm", "Measure between its holes") ?? LiftChecks.Above0("bar", "a hook height", Bar.HookOverMm, "mm", "Measure over the line of its holes") ?? LiftChecks.From0("bar", "a mass", Bar.MassKg, "kg", "Weigh it") ?? LiftChecks.Far("carrier of the bar", Bar.HookForwardMm))
+        ?? (Bar is null ? null : LiftChecks.Above0("bar", "a span", Bar.SpanMm, "mm", "Measure between its holes") ?? LiftChecks.Above0("bar", "a hook height", Bar.HookOverMm, "mm", "Measure over the line of its holes") ?? LiftChecks.From0("bar", "a mass", Bar.MassKg, "kg", "Weigh it") ?? LiftChecks.Far("carrier of the bar", Bar.HookForwardMm)
+            ?? (Bar.RatingKg is { } onBar ? LiftChecks.Above0("bar", "a rating", onBar, "kg", "Read it again; leave it empty where it cannot be read") : null))
         ?? LiftChecks.First(Gear.Select(Fault));
 
     public override string Words(Bench bench) =>

@@ -15,17 +15,16 @@ internal static class LiftGear
     {
         var bare = rig.Legs.Select(leg => leg.Name).Append(RigGear.OnHook).Where(on => rig.Gear.All(piece => piece.On != on))
             .Select(on => new Refusal(on, "no piece of gear", "every piece that carries, with its rating", on == RigGear.OnHook ? "Add the hook, and what sits on it" : "Add its chain or sling, its shackles and its eye")).ToList();
-        return bare.Count > 0 ? Outcome.Refused<GearUse>(bare) : Gear.Use([.. rig.Gear.Select(piece => Piece(piece, rig, hung))]);
+        return bare.Count > 0 ? Outcome.Refused<GearUse>(bare) : Gear.Use([.. rig.Gear.Select(piece => Piece(piece, rig, hung)), .. rig.Bar is { } bar ? [new GearPiece("bar", All(rig, hung), Stamped(bar.RatingKg))] : Array.Empty<GearPiece>()]);
     }
+
+    /// <summary>What hangs from the hook, the gear below it as well.</summary>
+    private static Force All(RigTold rig, HungLoad hung) => hung.OnHook + Force.FromKilogramsForce(rig.GearMassKg + hung.BarMass.Kilograms);
 
     private static GearPiece Piece(RigGear piece, RigTold rig, HungLoad hung)
     {
         if (piece.On == RigGear.OnHook)
-        {
-            // What hangs from the hook carries the gear below it as well.
-            var all = hung.OnHook + Force.FromKilogramsForce(rig.GearMassKg + hung.BarMass.Kilograms);
-            return new GearPiece(piece.Name, all, Rating(piece, Angle.Zero, new Point3(0, 0, 1), Angle.Zero));
-        }
+            return new GearPiece(piece.Name, All(rig, hung), Rating(piece, Angle.Zero, new Point3(0, 0, 1), Angle.Zero));
 
         var leg = hung.Legs.Single(l => l.Name == piece.On);
         return new GearPiece($"{piece.Name} of {piece.On}", leg.Most, Rating(piece, leg.MostToVertical, leg.Pull, leg.Wider));
@@ -38,17 +37,17 @@ internal static class LiftGear
         "choked chain" => Diameter(piece).Then(size => GearTables.ChokedChain(Mark(piece.Grade), size, toVertical, Choke(piece))),
         "choked wire rope" => Diameter(piece).Then(size => GearTables.ChokedRope(size, toVertical, Choke(piece))),
         "wire rope" => Diameter(piece).Then(size => GearTables.WireRopeSling(size, 1, toVertical)),
-        "textile sling" => Stamped(piece).Then(rating => GearTables.TextileSling(rating, TextileLay.Straight, toVertical)),
-        "choked textile sling" => Stamped(piece).Then(rating => GearTables.TextileSling(rating, TextileLay.Choked, toVertical))
+        "textile sling" => Stamped(piece.RatingKg).Then(rating => GearTables.TextileSling(rating, TextileLay.Straight, toVertical)),
+        "choked textile sling" => Stamped(piece.RatingKg).Then(rating => GearTables.TextileSling(rating, TextileLay.Choked, toVertical))
             .Then(rating => GearTables.ChokeFactor(Choke(piece)).Then(factor => Outcome.Of(rating * factor))),
         "eye bolt" => GearTables.EyeBolt(Pattern(piece.Grade), piece.Size.Trim().ToUpperInvariant(), Mass.FromKilograms(piece.RatingKg ?? 0), OffShank(piece.Shank, pull) + wider),
         "shackle" => GearTables.Shackle(Mass.FromKilograms(piece.RatingKg ?? 0), Angle.FromDegrees(piece.OffLineDeg ?? 0)),
-        _ => Stamped(piece),
+        _ => Stamped(piece.RatingKg),
     };
 
     private static Angle Choke(RigGear piece) => piece.OffLineDeg is { } choke ? Angle.FromDegrees(choke) : UnknownChoke;
 
-    private static Outcome<Mass> Stamped(RigGear piece) => piece.RatingKg is { } rating ? Outcome.Of(Mass.FromKilograms(rating))
+    private static Outcome<Mass> Stamped(double? onIt) => onIt is { } rating ? Outcome.Of(Mass.FromKilograms(rating))
         : Outcome.Refused<Mass>(new Refusal("rating", "none that can be read", "a rating on the piece", "Leave it out: unfit for lifting until its rating can be read"));
 
     private static Outcome<Length> Diameter(RigGear piece) =>

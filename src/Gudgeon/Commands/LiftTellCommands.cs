@@ -31,7 +31,7 @@ internal static class LiftTellCommands
         new("--leg", "legs", "A leg: name: forward, left and up to its eye, then its length, in mm; may be repeated, all legs at once", "LEG", true),
         new("--gear", "gear", "A piece of gear: leg or hook: sort, what is read on it; may be repeated, all pieces at once", "PIECE", true),
         new("--gear-mass", "gear-mass", "All gear below the crane's hook, the bar apart", "KG"),
-        new("--bar-span", "bar-span", "Spreader or leveller between its holes"), new("--bar-over", "bar-over", "Hook over those holes"), new("--bar-forward", "bar-forward", "Hook forward of its middle"), new("--bar-mass", "bar-mass", "Its mass", "KG"),
+        new("--bar-span", "bar-span", "Spreader or leveller between its holes"), new("--bar-over", "bar-over", "Hook over those holes"), new("--bar-forward", "bar-forward", "Hook forward of its middle"), new("--bar-mass", "bar-mass", "Its mass", "KG"), new("--bar-rating", "bar-rating", "Rating on it; without one it is unfit", "KG"),
     ];
 
     private static readonly Said[] crane =

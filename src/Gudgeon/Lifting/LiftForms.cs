@@ -22,7 +22,7 @@ internal static class LiftForms
 
     public static Entry Rig(Bench bench, LiftFields fields) =>
         new RigTold(fields.Has("legs") ? LegLines(fields) : LegsOf(fields), fields.Has("gear") ? GearLines.Read(fields) : GearOf(fields), fields.Kg("gear-mass", "mass of the gear"),
-            fields.Has("bar-span") ? new RigBar(fields.Mm("bar-span", "span of the bar"), fields.Mm("bar-over", "hook over the bar"), fields.Mm("bar-forward", "hook forward of the middle", 0), fields.Kg("bar-mass", "mass of the bar")) : null);
+            fields.Has("bar-span") ? new RigBar(fields.Mm("bar-span", "span of the bar"), fields.Mm("bar-over", "hook over the bar"), fields.Mm("bar-forward", "hook forward of the middle", 0), fields.Kg("bar-mass", "mass of the bar"), fields.Has("bar-rating") ? fields.Kg("bar-rating", "rating of the bar") : null) : null);
 
     private static IReadOnlyList<RigLeg> LegLines(LiftFields fields) =>
         [.. fields.Lines("legs", "legs", "name: mm forward, left and up to its eye, then its length: front: 500 0 300 500", 4, 4).Select(line => new RigLeg(line.Name, new EnginePlace(line.Figures[0], line.Figures[1], line.Figures[2]), line.Figures[3]))];

@@ -38,7 +38,7 @@ internal static class LiftWas
         }
 
         if (rig.Bar is { } bar)
-            (fields["bar-span"], fields["bar-over"], fields["bar-forward"], fields["bar-mass"]) = (Of(bar.SpanMm), Of(bar.HookOverMm), Of(bar.HookForwardMm), Of(bar.MassKg));
+            (fields["bar-span"], fields["bar-over"], fields["bar-forward"], fields["bar-mass"], fields["bar-rating"]) = (Of(bar.SpanMm), Of(bar.HookOverMm), Of(bar.HookForwardMm), Of(bar.MassKg), bar.RatingKg is { } kg ? Of(kg) : "");
         fields["gear-mass"] = Of(rig.GearMassKg);
         return fields;
     }

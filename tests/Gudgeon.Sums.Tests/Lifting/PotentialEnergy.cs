@@ -11,12 +11,12 @@ internal sealed class PotentialEnergy
 {
     private const double Arm = 300;
     private readonly Point3[] arms;
-    private readonly double[] lengths;
-    private readonly double weight, stiffness;
+    private readonly double[] lengths, stiffness;
+    private readonly double weight;
     private Point3 place;
     private Point3[] axes = [new(1, 0, 0), new(0, 1, 0), new(0, 0, 1)];
 
-    private PotentialEnergy(IReadOnlyList<Leg> legs, Point3 centre, double weight, double stiffness)
+    private PotentialEnergy(IReadOnlyList<Leg> legs, Point3 centre, double weight, double[] stiffness)
     {
         (this.weight, this.stiffness) = (weight, stiffness);
         arms = [.. legs.Select(leg => leg.LiftingPoint - centre)];
@@ -26,8 +26,9 @@ internal sealed class PotentialEnergy
 
     public sealed record Rest(double[] Pulls, double[] Lengths, double[] AnglesDeg, double TiltDeg, double Imbalance);
 
-    public static Rest Find(IReadOnlyList<Leg> legs, Point3 centre, double weight, double stiffness)
+    public static Rest Find(IReadOnlyList<Leg> legs, Point3 centre, double weight, params double[] stiffness)
     {
+        stiffness = stiffness.Length == 1 ? [.. legs.Select(_ => stiffness[0])] : stiffness;
         var body = new PotentialEnergy(legs, centre, weight, stiffness);
         var damping = 1.0;
         for (var step = 0; step < 2000; step++)
@@ -37,7 +38,7 @@ internal sealed class PotentialEnergy
                 break;
             var before = body.Energy();
             var (oldPlace, oldAxes) = (body.place, body.axes);
-            body.Move(Solve(body.Bend(), slope, damping * stiffness));
+            body.Move(Solve(body.Bend(), slope, damping * stiffness.Max()));
             if (body.Energy() <= before + 1e-12 * weight)
             {
                 damping = Math.Max(damping / 3, 1e-12);
@@ -51,7 +52,7 @@ internal sealed class PotentialEnergy
 
         var ends = body.Ends();
         return new Rest(
-            [.. ends.Select((end, j) => stiffness * Math.Max(0, end.Norm - body.lengths[j]))],
+            [.. ends.Select((end, j) => stiffness[j] * Math.Max(0, end.Norm - body.lengths[j]))],
             [.. ends.Select((end, j) => Math.Max(end.Norm, body.lengths[j]))],
             [.. ends.Select(end => Math.Acos(-end.Z / end.Norm) * 180 / Math.PI)],
             Math.Acos(Math.Clamp(body.axes[2].Z, -1, 1)) * 180 / Math.PI, Size(body.Slope()) / weight);
@@ -61,7 +62,7 @@ internal sealed class PotentialEnergy
 
     private Point3 Turned(Point3 arm) => arm.X * axes[0] + arm.Y * axes[1] + arm.Z * axes[2];
 
-    private double Energy() => weight * place.Z + Ends().Select((end, j) => Math.Max(0, end.Norm - lengths[j])).Sum(more => stiffness / 2 * more * more);
+    private double Energy() => weight * place.Z + Ends().Select((end, j) => (More: Math.Max(0, end.Norm - lengths[j]), Stiff: stiffness[j])).Sum(leg => leg.Stiff / 2 * leg.More * leg.More);
 
     private double[] Slope()
     {
@@ -70,7 +71,7 @@ internal sealed class PotentialEnergy
         var ends = Ends();
         for (var j = 0; j < ends.Length; j++)
         {
-            var pull = stiffness * Math.Max(0, ends[j].Norm - lengths[j]) / ends[j].Norm * ends[j];
+            var pull = stiffness[j] * Math.Max(0, ends[j].Norm - lengths[j]) / ends[j].Norm * ends[j];
             force += pull;
             turn += Cross(Turned(arms[j]), pull);
         }

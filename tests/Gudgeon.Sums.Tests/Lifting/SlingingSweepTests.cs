@@ -61,6 +61,18 @@ public class SlingingSweepTests
             }
         }, iter: 300);
 
+    // Chain beside strop: legs that give differently share differently. However four share, none carries more than is told.
+    [Fact]
+    public void Most_pull_holds_for_legs_that_give_differently() =>
+        Gen.Select(Rigs, Gen.Double[-1.5, 1.5].Array[4]).Sample((rig, odd) =>
+        {
+            var rest = PotentialEnergy.Find(rig.Legs, rig.Centre, Weight, [.. rig.Legs.Select((_, j) => Stiffness * Math.Exp(odd[j]))]);
+            if (rest.Imbalance > 1e-6 || !Slinging.Hang(Load(rig.Centre), Stretched(rig.Legs, rest)).TryGet(out var hanging))
+                return;
+            foreach (var (leg, j) in hanging.Legs.Select((leg, j) => (leg, j)))
+                Assert.True(leg.Most.Newtons >= rest.Pulls[j] - 1e-5 * Weight, $"{leg.Name}: {leg.Most} below the true {rest.Pulls[j]} N");
+        }, iter: 300);
+
     [Fact]
     public void Most_rigs_of_the_sweep_are_lifts()
     {
