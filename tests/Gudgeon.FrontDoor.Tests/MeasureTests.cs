@@ -125,10 +125,25 @@ public sealed class MeasureTests(BrowserFixture browser, Workshop workshop) : IC
                     requests.Add(new TakeReading(new Slot("block.1", "deck-face", 1, $"{row}.g{c}"), FormattableString.Invariant($"{0.02 * Math.Sin(c) + 0.01 * r * (3 - c):0.000}"), "di"));
             var reply = shelf.Open(Path.GetFileName(new Uri(book).AbsolutePath)).Value.Submit(new Sending("pictures-all", DateTimeOffset.UnixEpoch, DateTimeOffset.UnixEpoch, "test"), requests);
             Assert.True(reply.Ok, string.Join(" ", reply.Refusals));
+            for (var day = 1; day <= 3; day++)
+            {
+                var at = DateTimeOffset.UnixEpoch.AddDays(20 * day);
+                Assert.True(shelf.Open(Path.GetFileName(new Uri(book).AbsolutePath)).Value.Submit(new Sending($"pictures-{day}", at, at, "test"),
+                    [new TakeReading(new Slot("crank.1", "main-journal", 1, "front.upright"), FormattableString.Invariant($"{49.982 - 0.001 * day:0.000}"), "mic"), new TakeReading(new Slot("crank.1", "main-journal", 1, "rear.level"), "49.983", "mic")]).Ok);
+            }
         }
 
         await page.GotoAsync($"{book}/measure/crank.1");
         await page.LookAt("measure-15-journals");
+        await page.Locator("details.place summary", new() { HasTextString = "Main 1" }).First.ClickAsync();
+        if (!await page.Locator("#main-journal-1").IsVisibleAsync())
+            await page.Locator("details.place summary", new() { HasTextString = "Main 1" }).First.ClickAsync();
+        await page.Locator("#main-journal-1 summary", new() { HasTextString = "Over time" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#main-journal-1 figure.chart").Last).ToBeVisibleAsync();
+        await page.LookAt("measure-15b-over-time");
+        await page.GetByLabel("Machined or renewed since?").First.FillAsync("ground 0.25 under");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Earlier readings no longer count" }).First.ClickAsync();
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("set aside: ground 0.25 under");
         await page.GotoAsync($"{book}/measure/piston.2");
         await page.LookAt("measure-16-clearances");
         await page.GotoAsync($"{book}/measure/block.1#deck-face-1");
@@ -140,7 +155,7 @@ public sealed class MeasureTests(BrowserFixture browser, Workshop workshop) : IC
         var table = await page.APIRequest.GetAsync($"{book}/measure.csv");
         var text = await table.TextAsync();
         Assert.StartsWith("entry,at,part,characteristic,place,spot,reading,value,unit,instrument,part_c,gauge_c,set_aside\r\n", text, StringComparison.Ordinal);
-        Assert.Equal(40, text.Count(c => c == '\n'));
+        Assert.Equal(46, text.Count(c => c == '\n'));
         await page.GetByText("Take readings from a table").ClickAsync();
         await page.GetByLabel("Rows with a heading").FillAsync("part;characteristic;place;spot;reading;instrument\ncrank.1;crankpin;2;front.throw;44,98;mic\n");
         await page.GetByRole(AriaRole.Button, new() { Name = "Record the table" }).ClickAsync();
@@ -172,6 +187,8 @@ public sealed class MeasureTests(BrowserFixture browser, Workshop workshop) : IC
         await page.Locator("#reading").FillAsync("two thou over");
         await page.GetByRole(AriaRole.Button, new() { Name = "Record", Exact = true }).ClickAsync();
         await Assertions.Expect(page.Locator(".refusal")).ToContainTextAsync("which can be read in 2 ways");
+        // The keys are there again after a refusal: the part of the page that was put in place is dressed.
+        await Assertions.Expect(page.Locator(".keys button")).ToHaveCountAsync(16);
         await page.LookAt("measure-19-which-is-meant");
         await page.GetByRole(AriaRole.Button, new() { Name = "86.0408" }).ClickAsync();
         await Assertions.Expect(page.Locator("#aloud")).ToContainTextAsync("86.0408");

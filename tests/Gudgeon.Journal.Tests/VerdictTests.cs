@@ -147,6 +147,36 @@ public class VerdictTests
     }
 
     [Fact]
+    public void Readings_that_are_alike_leave_a_difference_as_uncertain_as_others()
+    {
+        // Two readings of u = 3 µm, half the variance common: u² of their difference is 9 µm², whatever they read. GUM 5.2.2.
+        using var book = new MeasureBook();
+        book.Limit("bore-taper", null, 0.005);
+        foreach (var spot in new[] { "top.across", "bottom.across" })
+            book.Good(new TakeReading(new Slot(book.Part("block"), "bore", 1, spot), "86.010", "bg", 20, 20));
+        var taper = book.Assess(book.Part("block"), "bore-taper").Figures[0];
+        Assert.Equal(0, taper.Value);
+        Assert.Equal(0.003, taper.Budget!.StandardUncertainty, 6);
+        Assert.Equal(Call.TooCloseToCall, taper.Call);
+    }
+
+    [Fact]
+    public void Set_that_is_alike_and_a_face_that_is_level_are_not_known_for_sure()
+    {
+        using var book = new MeasureBook();
+        foreach (var i in new[] { 1, 2 })
+            book.Good(new TakeReading(new Slot($"piston.{i}", "piston-skirt", 1, "one"), "85.950", "mic", 20, 20));
+        foreach (var row in new[] { "near", "middle", "far" })
+            foreach (var c in Enumerable.Range(1, 5))
+                book.Read("block.1", "deck-face", 1, $"{row}.g{c}", "0.01", "fg");
+        Assert.True(book.Assess("block.1", "deck-face").Figures[0].Budget!.StandardUncertainty > 0.004);
+        var spread = Gudgeon.Engine.Characteristics.All.First(c => c.Limits.HasFlag(Gudgeon.Engine.LimitKinds.Spread) && c.IsRead && c.Figure == Gudgeon.Engine.FigureKind.Each && c.Spots.Count == 1 && book.Bench.Places.All(c).Count > 1 && c.Unit == "mm");
+        foreach (var place in book.Bench.Places.All(spread).Take(2))
+            book.Read(place.Part, spread.Id, place.Number, "one", "1.000");
+        Assert.True(new Assessor(book.Bench).Spread(spread)!.Budget!.StandardUncertainty > 0);
+    }
+
+    [Fact]
     public void Warm_alloy_bore_is_brought_to_20_degrees()
     {
         // Alloy (21.5e-6/K) at 31 °C read as 85.0123 mm by steel (11.5e-6/K) at 24 °C is 84.996108986 mm at 20 °C: recomputed elsewhere with mpmath; coefficients of Callister and Rethwisch, Table B.6, seen.

@@ -58,10 +58,10 @@ public sealed class Assessor
     {
         if (!characteristic.Limits.HasFlag(LimitKinds.Spread))
             return null;
-        var means = bench.Places.All(characteristic).Select(p => (Place: p, Figure: maker.MeanOf(characteristic, p))).Where(x => x.Figure is not null).ToArray();
+        var means = bench.Places.All(characteristic).Select(p => (Place: p, Figure: maker.MeanOf(characteristic, p))).Where(x => x.Figure is not null).OrderBy(x => x.Figure!.Value).ToArray();
         if (means.Length < 2)
             return null;
-        var (most, least) = (means.MaxBy(x => x.Figure!.Value), means.MinBy(x => x.Figure!.Value));
+        var (most, least) = (means[^1], means[0]);
         var high = most.Figure! with { Symbol = "largest", Name = most.Place.Name };
         var low = least.Figure! with { Symbol = "smallest", Name = least.Place.Name };
         var (figure, working) = FigureMaker.Less(high, low, $"Spread of {characteristic.Name} over {means.Length}", "largest − smallest");

@@ -50,7 +50,7 @@ public static class Doubts
 
         // Repeats that nobody has looked at again; a part that was machined between two days is another size, and one word settles it.
         foreach (var spot in set.GroupBy(r => r.Taken.Slot).Select(g => g.ToArray()).Where(g => g.Length > 1 && g.All(r => !r.Stands)))
-            if (spot[^1].Taken.Instrument is { } id && bench.Instruments.TryGetValue(id, out var instrument) && ReadingCheck.Apart(spot.Select(r => r.Taken.Value).ToArray(), instrument.StandardUncertainty) is { } apart)
+            if (spot.LastOrDefault(r => r.Taken.Instrument is not null)?.Taken.Instrument is { } id && bench.Instruments.TryGetValue(id, out var instrument) && ReadingCheck.Apart(spot.Select(r => r.Taken.Value).ToArray(), instrument.StandardUncertainty) is { } apart)
                 yield return new Doubt(spot[^1], apart.Question);
 
         foreach (var place in set.GroupBy(r => (r.Taken.Part, r.Taken.Place)).Select(g => g.ToArray()).Where(g => g.All(r => !r.Stands) && g.Select(r => r.Taken.Spot).Distinct().Count() == g.Length))

@@ -94,7 +94,7 @@ public sealed class FigureMaker(Bench bench, GaugeDesk gauges)
         var rows = grid.Select(g => g.Spot.Row).Distinct().ToList();
         var columns = grid.Select(g => g.Spot.Column).Distinct().ToList();
         var zone = Flatness.MinimumZone([.. grid.Select(g => new Point3(columns.IndexOf(g.Spot.Column), rows.IndexOf(g.Spot.Row), g.Figure.Value))]);
-        var (high, low) = (grid[zone.Highest].Figure, grid[zone.Lowest].Figure);
+        var (high, low) = (grid[zone.Highest].Figure, grid[zone.Lowest == zone.Highest ? (zone.Highest + 1) % grid.Length : zone.Lowest].Figure);
         var (far, _) = Less(high, low, characteristic.Name, "");
         var figure = far with { Name = characteristic.Name, Value = zone.Zone };
         return new MadeFigure("", figure, WorkingOf(Sentence(characteristic.Name), "least distance of two parallel planes that hold every spot", [.. grid.Select(g => g.Figure)], figure, "ISO 1101 flatness; minimum zone, exact"));
@@ -103,7 +103,9 @@ public sealed class FigureMaker(Bench bench, GaugeDesk gauges)
     private static IEnumerable<MadeFigure> WidestOf(Characteristic characteristic, IEnumerable<IGrouping<string, (MeasuringSpot Spot, Gauged Figure)>> rows, string formula)
     {
         var widest = rows.Where(g => g.Count() > 1)
-            .Select(g => (High: g.MaxBy(r => r.Figure.Value).Figure, Low: g.MinBy(r => r.Figure.Value).Figure))
+            // By order and not by largest and smallest: of readings that are alike, two are taken, for one less itself would have no uncertainty.
+            .Select(g => g.OrderBy(r => r.Figure.Value).ToArray())
+            .Select(g => (High: g[^1].Figure, Low: g[0].Figure))
             .OrderByDescending(x => x.High.Value - x.Low.Value)
             .ToArray();
         return widest.Length == 0 ? [] : [Lessened(characteristic, widest[0].High, widest[0].Low, $"{formula}; the widest of {widest.Length}")];

@@ -34,9 +34,10 @@ public static class MeasureCommands
         var partC = new Option<string?>("--part-c") { Description = "Temperature of the part in °C", HelpName = "C" };
         var gaugeC = new Option<string?>("--gauge-c") { Description = "Temperature of the gauge in °C", HelpName = "C" };
         var meant = new Option<string?>("--meant") { Description = "Where a reading can be read in several ways: the one that is meant, in the words of the refusal", HelpName = "WORDS" };
+        var machined = new Option<string?>("--machined") { Description = "It was machined or renewed since, as this says: readings of earlier days no longer count", HelpName = "WHAT" };
         var notHere = new Option<string?>("--not-applicable") { Description = "It does not apply to this engine, because of this", HelpName = "WHY" };
         var everywhere = new Option<bool>("--everywhere") { Description = "With --not-applicable: on every part that carries it" };
-        var command = new Command("measure", "Records readings; without any, lists what is read where on the part. Example: gudgeon measure block bore --place 3 top.across=86.012 top.along=86.004 --with bg") { part, what, readings, place, with, partC, gaugeC, meant, notHere, everywhere };
+        var command = new Command("measure", "Records readings; without any, lists what is read where on the part. Example: gudgeon measure block bore --place 3 top.across=86.012 top.along=86.004 --with bg") { part, what, readings, place, with, partC, gaugeC, meant, machined, notHere, everywhere };
         line.OnBook(command, (parsed, book) =>
         {
             var json = line.Json(parsed);
@@ -47,6 +48,8 @@ public static class MeasureCommands
                 return line.Desk.Refuse(json, named.Refusals);
             if (parsed.GetValue(notHere) is { } why)
                 return line.Desk.Show(json, book, book.Submit(line.Desk.Sending(), new Tell(new NotApplicable(parsed.GetValue(what) ?? "", parsed.GetValue(everywhere) ? [] : [id], why.Trim()))));
+            if (parsed.GetValue(machined) is { } done)
+                return line.Desk.Show(json, book, book.Submit(line.Desk.Sending(), new MeasureAfresh(id, parsed.GetValue(what) ?? "", parsed.GetValue(place), done)));
             if (parsed.GetValue(readings) is not { Length: > 0 } texts || parsed.GetValue(what) is not { } characteristic)
                 return OfPart(line, json, book, id, parsed.GetValue(what));
             var faults = new List<Refusal>();

@@ -29,6 +29,8 @@ public sealed class MeasureSlice : ISlice
         book.MapPost("/measure/read", Read);
         book.MapPost("/measure/zero", Strip.StripSlice.Form(MeasureForms.Zero));
         book.MapPost("/measure/aside", Strip.StripSlice.Form((_, form, refusals) => MeasureForms.Aside(form, refusals)));
+        book.MapPost("/measure/afresh", Strip.StripSlice.Form((_, form, refusals) =>
+            form.Count("place", "place", refusals) is { } place ? [new MeasureAfresh(form.Text("part"), form.Text("characteristic"), place, form.Text("why"))] : []));
         book.MapPost("/measure/meant", Strip.StripSlice.Form((_, form, refusals) => MeasureForms.Meant(form, refusals)));
         book.MapPost("/measure/stands", Strip.StripSlice.Form((_, form, refusals) => MeasureForms.Stands(form, refusals)));
         book.MapPost("/measure/not-applicable", Strip.StripSlice.Form((_, form, _) =>

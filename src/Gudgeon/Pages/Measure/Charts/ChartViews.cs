@@ -26,20 +26,23 @@ public sealed record BandRow(string Name, double Low, double High, double U, str
 }
 
 /// <summary>A point of a time line.</summary>
-public sealed record TimePoint(string Day, double Value, double U)
+/// <param name="Counts">False for a reading that was set aside, as one from before the machining.</param>
+public sealed record TimePoint(DateTimeOffset At, double Value, double U, string Spot, bool Counts)
 {
-    /// <summary>Every reading that counts at a place, in order.</summary>
+    public string Day => At.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+
+    /// <summary>Every reading at a place, in order.</summary>
     public static IReadOnlyList<TimePoint> Of(Bench bench, Assessment place) =>
     [
         .. bench.Readings.Values
-            .Where(r => r.Counts && r.Taken.Part == place.Place.Part && r.Taken.Characteristic == place.Characteristic.Id && r.Taken.Place == place.Place.Number)
+            .Where(r => r.Taken.Part == place.Place.Part && r.Taken.Characteristic == place.Characteristic.Id && r.Taken.Place == place.Place.Number)
             .OrderBy(r => r.At)
-            .Select(r => new TimePoint(r.At.ToString("d MMM yyyy", CultureInfo.InvariantCulture), r.Taken.Value, r.Taken.Instrument is { } id && bench.Instruments.TryGetValue(id, out var i) ? i.Expanded : 0)),
+            .Select(r => new TimePoint(r.At, r.Taken.Value, r.Taken.Instrument is { } id && bench.Instruments.TryGetValue(id, out var i) ? i.Expanded : 0, r.Taken.Spot, r.Counts)),
     ];
 }
 
 /// <summary>A bore as a map: micrometres over its smallest reading.</summary>
-public sealed record BoreView(string Title, IReadOnlyList<string> Rows, IReadOnlyList<string> Columns, double?[][] Cells, bool TwoPoint)
+public sealed record BoreView(string Title, IReadOnlyList<string> Rows, IReadOnlyList<string> Columns, double?[][] Cells, bool TwoPoint, double Least)
 {
     private const double WidestInPicture = 26;
 
@@ -54,7 +57,7 @@ public sealed record BoreView(string Title, IReadOnlyList<string> Rows, IReadOnl
         var least = grid.Where(s => values.ContainsKey(s.Id)).Min(s => values[s.Id]);
         double? Over(string row, string column) => values.TryGetValue($"{row}.{column}", out var v) ? Math.Round((v - least) * 1000, 1) : null;
         var sees = bore.Characteristic.Tool is "bg" or "sg";
-        return new BoreView(bore.Place.Name.Sentence(), rows, columns, [.. rows.Select(r => columns.Select(c => Over(r, c)).ToArray())], sees);
+        return new BoreView(bore.Place.Name.Sentence(), rows, columns, [.. rows.Select(r => columns.Select(c => Over(r, c)).ToArray())], sees, Math.Round(least, 6));
     }
 
     private double Most => Cells.SelectMany(r => r).Max(c => c ?? 0);
