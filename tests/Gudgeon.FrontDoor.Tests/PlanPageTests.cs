@@ -58,6 +58,27 @@ public sealed class PlanPageTests(BrowserFixture browser, Workshop workshop) : I
         Assert.StartsWith("BEGIN:VCALENDAR\r\n", await ics.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Own_minutes_and_a_lead_time_are_told_with_one_thumb()
+    {
+        var book = await Start();
+        var page = await browser.Open(workshop.Address, Phone);
+        await page.GotoAsync($"{book}/plan");
+        await page.GetByText("Your own minutes for a job").ClickAsync();
+        await page.GetByLabel("Part, line or operation").FillAsync("starter");
+        await page.GetByLabel("Minutes it takes you").FillAsync("25");
+        await page.GetByText("Your own minutes for a job").Locator("..").GetByRole(AriaRole.Button, new() { Name = "Tell" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("25 minutes", new() { Timeout = 20_000 });
+        await page.GetByText("Something is on order, or at a shop").ClickAsync();
+        await page.GetByLabel("Part that waits for it").FillAsync("head gasket");
+        await page.GetByLabel("Days from now, at best").FillAsync("3");
+        await page.GetByLabel("Most likely").FillAsync("5");
+        await page.GetByLabel("At worst").FillAsync("10");
+        await page.LookAt("plan-lead");
+        await page.GetByText("Something is on order, or at a shop").Locator("..").GetByRole(AriaRole.Button, new() { Name = "Tell" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("3 to 10 days away, most likely 5", new() { Timeout = 20_000 });
+    }
+
     private async Task<string> Start()
     {
         var fields = new Dictionary<string, string> { ["title"] = "Invented four", ["sender"] = Guid.CreateVersion7().ToString(), ["layout"] = "inline", ["n"] = "4" };

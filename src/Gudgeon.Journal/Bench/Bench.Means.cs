@@ -4,6 +4,10 @@ public sealed partial class Bench
 {
     private readonly SortedDictionary<string, EquipmentTold> equipment = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> minutes = [];
+    private readonly SortedDictionary<string, (LeadTold Told, DateTimeOffset At)> leads = new(StringComparer.Ordinal);
+
+    /// <summary>Lead times by part, with when each was told: the days count from then.</summary>
+    public IReadOnlyDictionary<string, (LeadTold Told, DateTimeOffset At)> Leads => leads;
 
     /// <summary>What was told of equipment and helpers, the last of each, by name in lower case.</summary>
     public IReadOnlyDictionary<string, EquipmentTold> Equipment => equipment;
@@ -18,6 +22,8 @@ public sealed partial class Bench
     public int? MinutesOf(string what) => minutes.TryGetValue(what, out var told) ? told : null;
 
     internal void Tell(EquipmentTold told) => equipment[Whereabouts.PlaceName(told.What)] = told;
+
+    internal void TellLead(LeadTold told, DateTimeOffset at) => leads[told.Part] = (told, at);
 
     internal void TellMinutes(string what, int taken) => minutes[what] = taken;
 }

@@ -6,6 +6,7 @@ namespace Gudgeon.Journal;
 [JsonDerivedType(typeof(EquipmentTold), "equipment-told")]
 [JsonDerivedType(typeof(HoursTold), "hours-told")]
 [JsonDerivedType(typeof(MinutesTold), "minutes-told")]
+[JsonDerivedType(typeof(LeadTold), "lead-told")]
 [JsonDerivedType(typeof(PlanKept), "plan-kept")]
 public abstract partial record Entry;
 
@@ -63,6 +64,28 @@ public sealed record MinutesTold(string What, int Minutes) : Entry
     public override string Words(Bench bench) => $"{bench.NameOf(What)}: {Minutes} minutes";
 
     internal override void Apply(Bench bench, Recorded recorded) => bench.TellMinutes(What, Minutes);
+}
+
+/// <summary>How many days from now something for a part is away: a part on order, or work at a shop. The last told stands.</summary>
+/// <param name="Part">The part that cannot go back before.</param>
+/// <param name="BestDays">At best.</param>
+/// <param name="LikelyDays">Most likely.</param>
+/// <param name="WorstDays">At worst.</param>
+public sealed record LeadTold(string Part, int BestDays, int LikelyDays, int WorstDays) : Entry
+{
+    private const int Most = 1000;
+
+    public override IEnumerable<string> About() => [Part];
+
+    public override Refusal? Check(Bench bench) =>
+        !bench.Engine.Parts.ContainsKey(Part) ? new Refusal("lead time", $"\"{Part}\"", "a part of this engine", "Look at its name")
+        : BestDays < 0 || WorstDays > Most || BestDays > LikelyDays || LikelyDays > WorstDays
+            ? new Refusal(bench.NameOf(Part), $"{BestDays}, {LikelyDays}, {WorstDays} days", $"days at best, most likely and at worst, rising, from 0 to {Most}", "Give the three in that order")
+        : null;
+
+    public override string Words(Bench bench) => $"{bench.NameOf(Part)}: {BestDays} to {WorstDays} days away, most likely {LikelyDays}";
+
+    internal override void Apply(Bench bench, Recorded recorded) => bench.TellLead(this, recorded.At);
 }
 
 /// <summary>A plan that is worked to, with what it came to: later plans keep to its order where it still holds.</summary>

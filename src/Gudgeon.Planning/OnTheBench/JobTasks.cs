@@ -99,12 +99,30 @@ public static class JobTasks
             + strip.SelectMany(t => t.Ids).Where(bench.Engine.Parts.ContainsKey).Sum(id => WorkMinutes.OfPart(bench, bench.Engine.Parts[id]).Seconds);
         if (minutes > 0)
             yield return new JobTask(new PlanTask(Cleaning, "Clean and measure what is off", minutes * 3 / 2) { After = [.. strip.Select(t => t.Task.Id)], Estimate = new ThreePoint(minutes, minutes * 3 / 2, minutes * 2) }, Phase.Between, []);
-        foreach (var part in bench.Engine.Parts.Values.Where(p => bench.Part(p.Id).Where.Spot == Spot.Shop))
+        foreach (var part in bench.Engine.Parts.Values)
         {
-            var due = bench.ShopDue(part.Id);
-            var seconds = due is { } date ? Math.Max(0, (long)(date - circumstances.Now).TotalSeconds) : shopGuess.LikelySeconds;
-            yield return new JobTask(new PlanTask($"shop:{part.Id}", $"{part.Name} back from {bench.Part(part.Id).Where.Name}", seconds) { IsAway = true, Estimate = due is null ? shopGuess : null }, Phase.Between, [part.Id]);
+            var isAtShop = bench.Part(part.Id).Where.Spot == Spot.Shop;
+            var title = isAtShop ? $"{part.Name} back from {bench.Part(part.Id).Where.Name}" : $"what is on order for the {part.Name}";
+            if (bench.Leads.TryGetValue(part.Id, out var lead))
+                yield return Away(part.Id, title, Left(lead.Told, lead.At, circumstances.Now));
+            else if (isAtShop && bench.ShopDue(part.Id) is { } due)
+                yield return Away(part.Id, title, Math.Max(0, (long)(due - circumstances.Now).TotalSeconds));
+            else if (isAtShop)
+                yield return Away(part.Id, title, shopGuess);
         }
+    }
+
+    private static JobTask Away(string part, string title, ThreePoint time) => new(new PlanTask($"away:{part}", title, time.LikelySeconds) { IsAway = true, Estimate = time }, Phase.Between, [part]);
+
+    private static JobTask Away(string part, string title, long seconds) => new(new PlanTask($"away:{part}", title, seconds) { IsAway = true }, Phase.Between, [part]);
+
+    /// <summary>What is left of a lead time; what is overdue may come any day.</summary>
+    private static ThreePoint Left(LeadTold told, DateTimeOffset at, DateTimeOffset now)
+    {
+        var gone = Math.Max(0, (long)(now - at).TotalSeconds);
+        return new ThreePoint(Of(told.BestDays), Of(told.LikelyDays), Of(told.WorstDays));
+
+        long Of(int days) => Math.Max(0, days * 86400L - gone);
     }
 
     private static string Title(Bench bench, IReadOnlyList<JobStep> piece)

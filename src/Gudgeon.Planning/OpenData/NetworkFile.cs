@@ -78,7 +78,7 @@ public sealed record NetworkFile(AndOrNetwork Network, ImmutableArray<int> Targe
                 ThingsOff = (int)Whole(item, "things_off", where, 1, 1000),
                 IsDone = item.TryGetProperty("done", out var done) && Truth(done, $"{where}.done"),
                 Needs = item.TryGetProperty("needs", out var needs)
-                    ? [.. Ids(needs, $"{where}.needs").Select(need => new Need(need, $"{id}: needs"))]
+                    ? [.. Ids(needs, $"{where}.needs").Select(need => new Need(need, $"{id} waits for {numberOf.First(known => known.Value == need).Key}"))]
                     : [],
                 Choices = item.TryGetProperty("choices", out var choices) ? Choices(choices, id, $"{where}.choices") : [],
                 Blocks = item.TryGetProperty("blocked", out var blocked)
@@ -89,7 +89,7 @@ public sealed record NetworkFile(AndOrNetwork Network, ImmutableArray<int> Targe
 
         private ImmutableArray<Choice> Choices(JsonElement list, string id, string where) =>
             [.. List(list, where).Select((choice, k) => new Choice(
-                [.. List(choice, $"{where}[{k}]").Select((way, w) => Ids(way, $"{where}[{k}][{w}]"))], $"{id}: choice {k + 1}"))];
+                [.. List(choice, $"{where}[{k}]").Select((way, w) => Ids(way, $"{where}[{k}][{w}]"))], $"{id} waits for its choice {k + 1}"))];
 
         private ImmutableArray<int> Ids(JsonElement list, string where)
         {

@@ -5,7 +5,7 @@ using Gudgeon.Sums;
 
 namespace Gudgeon.Commands;
 
-/// <summary>What planning goes by: equipment and helpers, hours at the bench, the owner's own minutes.</summary>
+/// <summary>What planning goes by: equipment and helpers, hours at the bench, the owner's own minutes, lead times.</summary>
 public static class MeansCommands
 {
     public static void Add(CommandLine line)
@@ -13,6 +13,7 @@ public static class MeansCommands
         line.Root.Subcommands.Add(Equipment(line));
         line.Root.Subcommands.Add(Hours(line));
         line.Root.Subcommands.Add(Minutes(line));
+        line.Root.Subcommands.Add(Lead(line));
     }
 
     private static Command Equipment(CommandLine line)
@@ -52,6 +53,21 @@ public static class MeansCommands
         {
             var found = book.Read(bench => Naming.Part(bench, string.Join(' ', parsed.GetRequiredValue(name))) is { Ok: true } part ? part : Naming.Thing(bench, string.Join(' ', parsed.GetRequiredValue(name))));
             return Record(line, parsed, book, found.Refusals, new MinutesTold(found.Ok ? found.Value : "", parsed.GetRequiredValue(minutes)));
+        });
+        return command;
+    }
+
+    private static Command Lead(CommandLine line)
+    {
+        var best = new Argument<int>("best") { Description = "Days from now at best" };
+        var likely = new Argument<int>("likely") { Description = "Days from now, most likely" };
+        var worst = new Argument<int>("worst") { Description = "Days from now at worst" };
+        var name = new Argument<string[]>("part") { Description = "The part that waits for it", Arity = ArgumentArity.OneOrMore };
+        var command = new Command("lead", "Tells how many days a part on order or at a shop is away, in three figures; the dates of the first start use them. Example: gudgeon lead 3 5 10 head gasket") { best, likely, worst, name };
+        line.OnBook(command, (parsed, book) =>
+        {
+            var found = book.Read(bench => Naming.Part(bench, string.Join(' ', parsed.GetRequiredValue(name))));
+            return Record(line, parsed, book, found.Refusals, new LeadTold(found.Ok ? found.Value : "", parsed.GetRequiredValue(best), parsed.GetRequiredValue(likely), parsed.GetRequiredValue(worst)));
         });
         return command;
     }

@@ -75,9 +75,14 @@ internal static class OpenPlan
         var took = clock.GetElapsedTime(began).TotalSeconds;
         if (answer is null)
         {
-            var reasons = file.Targets.Select(t => WhyNot.Ask(file.Network, t)).Where(w => !w.CanBeReached)
-                .SelectMany(w => w.Reasons.Select(r => r.Block.Reason).Concat(w.Contradiction?.Rules ?? [])).Distinct();
-            return line.Desk.Refuse(json, [new Refusal("network file, targets", string.Join("; ", reasons), "targets that can be reached", "Lift these reasons, or leave the target out")]);
+            var whys = file.Targets.Select(t => WhyNot.Ask(file.Network, t)).Where(w => !w.CanBeReached).ToArray();
+            Refusal?[] reasons =
+            [
+                .. whys.SelectMany(w => w.Reasons).Select(r => r.Block.Reason).Distinct().Select(reason => new Refusal("network file, targets", reason, "targets that can be reached", "Lift this reason, or leave the target out")),
+                whys.SelectMany(w => w.Contradiction?.Rules ?? []).Distinct().ToArray() is { Length: > 0 } rules
+                    ? new Refusal("network file, targets", $"rules that contradict each other: {string.Join("; ", rules)}", "targets that can be reached", "Take out one of these rules") : null,
+            ];
+            return line.Desk.Refuse(json, [.. reasons.OfType<Refusal>()]);
         }
 
         var names = answer.Order.Select(n => file.Network.Nodes[n].Id).ToArray();

@@ -104,4 +104,30 @@ public class JobOnTheBenchTests
         });
         Assert.Equal(alone.Offers.Select(o => o.Saves), alone.Offers.Select(o => o.Saves).OrderDescending());
     }
+
+    [Fact]
+    public void Part_on_order_goes_back_no_sooner_and_its_three_points_move_the_dates()
+    {
+        using var book = new BenchBook("layout=inline n=4");
+        book.Tell(new HoursTold(DayHours.Read("mon-sun 8-20").Value));
+        var sooner = DaysReport.Of(book.Bench, Today, Effort, 0, 200);
+        var gasket = book.First("head-gasket")!;
+        book.Tell(new LeadTold(gasket, 20, 40, 90));
+        var later = DaysReport.Of(book.Bench, Today, Effort, 0, 200);
+        var back = later.Plan.Placed.Single(p => later.PhaseOf(p.Task.Id) == Phase.Refit && later.Tasks.Single(t => t.Task.Id == p.Task.Id).Ids.Contains(gasket));
+        Assert.True(back.Start >= BenchBook.Now.DateTime.AddDays(40), $"{back.Start}");
+        Assert.True(later.Odds.Half > sooner.Odds.Half?.AddDays(15));
+        Assert.True(later.Odds.NineInTen > later.Odds.Half?.AddDays(10));
+    }
+
+    [Theory]
+    [InlineData(5, 3, 10)]
+    [InlineData(-1, 3, 10)]
+    [InlineData(1, 3, 1001)]
+    public void Lead_time_that_does_not_rise_is_refused(int best, int likely, int worst)
+    {
+        using var book = new BenchBook("layout=inline n=4");
+        var outcome = book.Book.Submit(new Sending("x", BenchBook.Now, BenchBook.Now, "test"), new Tell(new LeadTold(book.First("head-gasket")!, best, likely, worst)));
+        Assert.Equal($"head gasket: met {best}, {likely}, {worst} days; expected days at best, most likely and at worst, rising, from 0 to 1000. Give the three in that order.", Assert.Single(outcome.Refusals).ToString());
+    }
 }

@@ -98,4 +98,21 @@ public class PlanCommandTests
         Assert.Equal(1, shell.Run("plan", "--file", shell.File("no.sm")).Exit);
         Assert.Contains("--limit: met 0; expected more than 0", shell.Run("plan", "--file", shell.File("net.json"), "--limit", "0").Errors, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Plan_of_a_network_that_contradicts_itself_names_the_rules()
+    {
+        using var shell = new Shell();
+        File.WriteAllText(shell.File("net.json"), """{"nodes": [{"id": "a", "cost_s": 5, "needs": ["b"]}, {"id": "b", "cost_s": 9, "needs": ["a"]}, {"id": "c", "cost_s": 1, "blocked": ["needs the stand"]}], "targets": ["a", "c"]}""");
+        Assert.Equal(
+            "network file, targets: met needs the stand; expected targets that can be reached. Lift this reason, or leave the target out.\nnetwork file, targets: met rules that contradict each other: a waits for b; b waits for a; expected targets that can be reached. Take out one of these rules.",
+            shell.Run("plan", "--file", shell.File("net.json")).Errors.ReplaceLineEndings("\n").Trim());
+    }
+
+    [Fact]
+    public void Lead_time_in_three_figures_is_told()
+    {
+        using var shell = Started();
+        Assert.Contains("3 to 10 days away, most likely 5", shell.Good("lead", "3", "5", "10", "head", "gasket"), StringComparison.Ordinal);
+    }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Gudgeon.Commands;
 using Gudgeon.Host;
 using Gudgeon.Journal;
 using Gudgeon.Pages.Strip;
@@ -20,6 +21,8 @@ public sealed class PlanSlice : ISlice
     private const int QuickTrials = 3;
     private const int QuickDraws = 100;
 
+    private static readonly TimeSpan Grain = TimeSpan.FromMinutes(5);
+
     public IEnumerable<NavItem> Nav => [new(NavPlace.Verb, 30, "plan", "Plan", "plan")];
 
     public void MapPages(IEndpointRouteBuilder app)
@@ -33,6 +36,12 @@ public sealed class PlanSlice : ISlice
             ? [new Tell(new PlanKept([.. report.Steps.Select(s => s.Work.Id)], report.Plan.TotalSeconds, report.Plan.BoundSeconds))]
             : []));
         book.MapPost("/equipment", StripSlice.Form(Equipment));
+        book.MapPost("/minutes", StripSlice.Form((visit, form, refusals) =>
+            Named(visit, form, refusals) is { } thing && form.Count("minutes", "minutes", refusals) is { } minutes ? [new Tell(new MinutesTold(thing, minutes))] : []));
+        book.MapPost("/lead", StripSlice.Form((visit, form, refusals) =>
+            Named(visit, form, refusals) is { } part && form.Count("best", "days at best", refusals) is { } best && form.Count("likely", "days, most likely", refusals) is { } likely && form.Count("worst", "days at worst", refusals) is { } worst
+                ? [new Tell(new LeadTold(part, best, likely, worst))]
+                : []));
         book.MapPost("/hours", StripSlice.Form((_, form, refusals) =>
         {
             var read = DayHours.Read(form.Text("week"));
@@ -43,8 +52,22 @@ public sealed class PlanSlice : ISlice
 
     private static Circumstances Now(Visit visit) => new(visit.Http.RequestServices.GetRequiredService<TimeProvider>().GetLocalNow());
 
-    private static DaysReport Days(Visit visit, TimeProvider clock) =>
-        DaysReport.Of(visit.Bench, new Circumstances(clock.GetLocalNow()), StripReport.QuickEffort, QuickTrials, QuickDraws);
+    /// <summary>The time to within a few minutes: plans hang on days and hours, and within that a page is not reckoned again.</summary>
+    private static DateTimeOffset Moment(TimeProvider clock)
+    {
+        var now = clock.GetLocalNow();
+        return now.AddTicks(-(now.Ticks % Grain.Ticks));
+    }
+
+    private static DaysReport Days(Visit visit, TimeProvider clock) => visit.Once(
+        bench => DaysReport.Of(bench, new Circumstances(Moment(clock)), StripReport.QuickEffort, QuickTrials, QuickDraws), Moment(clock));
+
+    private static string? Named(Visit visit, IFormCollection form, List<Refusal> refusals)
+    {
+        var found = ReachCommands.TargetOf(visit.Bench, form.Text("what"));
+        refusals.AddRange(found.Refusals);
+        return found.Ok ? found.Value.Id : null;
+    }
 
     private static IResult Plan(Visit visit, TimeProvider clock, string? hours, string? alone)
     {
@@ -57,8 +80,8 @@ public sealed class PlanSlice : ISlice
         {
             Visit = visit,
             Days = days,
-            Wait = WaitReport.Of(visit.Bench, new Circumstances(clock.GetLocalNow(), isAlone), (long)(time * 3600), days.Tasks),
-            Refit = RefitReport.Of(visit.Bench, new Circumstances(clock.GetLocalNow()), StripReport.QuickEffort),
+            Wait = visit.Once(bench => WaitReport.Of(bench, new Circumstances(Moment(clock), isAlone), (long)(time * 3600), days.Tasks), (Moment(clock), time, isAlone)),
+            Refit = visit.Once(bench => RefitReport.Of(bench, new Circumstances(Moment(clock)), StripReport.QuickEffort), Moment(clock)),
             Hours = time,
             Alone = isAlone,
         });
@@ -86,16 +109,24 @@ public sealed class PlanSlice : ISlice
         var target = ReachTarget.Of(visit.Bench, what ?? "");
         if (!target.TryGet(out var found))
             return Recording.Refused(visit, FormCollection.Empty, target.Refusals);
-        var circumstances = new Circumstances(clock.GetLocalNow());
-        var way = ReachReport.Of(visit.Bench, found, circumstances);
+        var circumstances = new Circumstances(Moment(clock));
+        var answer = visit.Once(bench => ReachAnswered.Of(bench, found, circumstances), (found.Id, circumstances.Now));
         return new RazorComponentResult<ReachPage>(new
         {
             Visit = visit,
             Target = found,
             At = $"reach?what={Uri.EscapeDataString(what!)}",
-            Way = way,
-            Why = way is null ? WhyReport.Of(visit.Bench, found, circumstances) : null,
-            Looks = way is null ? ReachReport.LooksFor(visit.Bench, found, circumstances) : null,
+            answer.Way,
+            answer.Why,
+            answer.Looks,
         });
+    }
+
+    /// <summary>The way, or why there is none and what a look may open.</summary>
+    private sealed record ReachAnswered(ReachReport? Way, WhyReport? Why, LookOffer? Looks)
+    {
+        public static ReachAnswered Of(Bench bench, ReachTarget target, Circumstances circumstances) =>
+            ReachReport.Of(bench, target, circumstances) is { } way ? new(way, null, null)
+            : new(null, WhyReport.Of(bench, target, circumstances), ReachReport.LooksFor(bench, target, circumstances));
     }
 }
