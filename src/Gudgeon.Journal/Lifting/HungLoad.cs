@@ -54,6 +54,7 @@ public sealed record HungLoad(IReadOnlyList<HungLeg> Legs, double HookXMm, doubl
                 new($"{front.Name}: largest pull, at {LiftText.Degrees(hanging.FrontToVertical.Degrees)} to the vertical", LiftText.Show(hanging.FrontPull.Newtons, "N"), Of("largest pull of the front drop", new("T1", "pull", hanging.FrontPull.Newtons, "N"))),
                 new($"{rear.Name}: largest pull, at {LiftText.Degrees(hanging.RearToVertical.Degrees)} to the vertical", LiftText.Show(hanging.RearPull.Newtons, "N"), Of("largest pull of the rear drop", new("T2", "pull", hanging.RearPull.Newtons, "N"))),
                 new("tilt, front up", LiftText.Degrees(hanging.FrontUp.Degrees), Of("tilt", new("tilt", "front up", hanging.FrontUp.Degrees, "°"))),
+                new("largest tilt if the centre is off by its spread", LiftText.Degrees(hanging.MostTilt.Degrees), Of("largest tilt", new("tilt", "front up or down", hanging.MostTilt.Degrees, "°"))),
                 new("bending of a bar that hangs from its middle", LiftText.Show(hanging.Bending.NewtonMetres, "N·m"), Of("bending moment of the bar", new("M", "moment", hanging.Bending.NewtonMetres, "N·m"))),
             ];
             if (BarRig.LevelCarrier(load, Place(front.At), Place(rear.At), bar, Mm(0.45 * told.SpanMm)).TryGet(out var level))
@@ -71,7 +72,7 @@ public sealed record HungLoad(IReadOnlyList<HungLeg> Legs, double HookXMm, doubl
                     new(front.Name, Place(front.At), hanging.FrontPull, hanging.FrontPull, hanging.FrontToVertical, hanging.FrontToVertical, upright, hanging.FrontToVertical),
                     new(rear.Name, Place(rear.At), hanging.RearPull, hanging.RearPull, hanging.RearToVertical, hanging.RearToVertical, upright, hanging.RearToVertical),
                 ],
-                load.Centre.X, over, Angle.FromRadians(Math.Abs(hanging.FrontUp.Radians)), hanging.FrontUp, Force.FromKilogramsForce((load.Mass + load.MassSpread).Kilograms), bar.Mass, hanging.Warnings, figures, hanging.BarFrontUp));
+                load.Centre.X, over, hanging.MostTilt, hanging.FrontUp, Force.FromKilogramsForce((load.Mass + load.MassSpread).Kilograms), bar.Mass, hanging.Warnings, figures, hanging.BarFrontUp));
         });
     }
 

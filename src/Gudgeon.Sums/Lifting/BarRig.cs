@@ -22,8 +22,9 @@ public sealed record HangingBar(Length Span, Length HookOver, Length HookForward
 /// <param name="Bending">Largest bending moment of a bar that hangs from its carrier.</param>
 /// <param name="OnHook">Largest pull on the hook.</param>
 /// <param name="Warnings">What is allowed and yet to be looked at.</param>
+/// <param name="MostTilt">Largest tilt of the engine within the spread of the centre, front up or down.</param>
 public sealed record BarHanging(
-    Force FrontPull, Force RearPull, Angle FrontToVertical, Angle RearToVertical, Angle FrontUp, Angle BarFrontUp, Torque Bending, Force OnHook, IReadOnlyList<Refusal> Warnings);
+    Force FrontPull, Force RearPull, Angle FrontToVertical, Angle RearToVertical, Angle FrontUp, Angle BarFrontUp, Torque Bending, Force OnHook, IReadOnlyList<Refusal> Warnings, Angle MostTilt);
 
 /// <summary>An engine under a spreader bar or a load leveller.</summary>
 public static class BarRig
@@ -62,7 +63,8 @@ public static class BarRig
             Angle.FromRadians(centred.Tilt), Angle.FromRadians(centred.BarTilt), Torque.FromNewtonMetres(Force.FromKilogramsForce(bending).Newtons),
             Force.FromKilogramsForce((mass + bar.Mass).Kilograms),
             [.. new[] { ("front drop", frontAngle), ("rear drop", rearAngle) }.Where(drop => drop.Item2.Degrees > Slinging.WarnDeg + 1e-9)
-                .Select(drop => new Refusal(drop.Item1, $"{Slinging.Above(drop.Item2)}° to the vertical", $"{Show(Slinging.WarnDeg)}° or less", "Take longer drops or a bar nearer to the span of the lifting points"))]));
+                .Select(drop => new Refusal(drop.Item1, $"{Slinging.Above(drop.Item2)}° to the vertical", $"{Show(Slinging.WarnDeg)}° or less", "Take longer drops or a bar nearer to the span of the lifting points"))],
+            Widest(rest => rest.Tilt)));
     });
 
     /// <summary>Where a leveller's carrier stands for a level engine.</summary>

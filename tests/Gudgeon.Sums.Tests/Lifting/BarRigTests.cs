@@ -87,8 +87,14 @@ public class BarRigTests
             if (!BarRig.HangUnderBar(load, new(300, 0, 0), new(-300, 0, 0), bar).TryGet(out var hanging))
                 return;
             var rest = BarRest.Find(150 + 15 * dm, new(x + 40 * dx, 0, -150 + 40 * dz), new(300, 0, 0), new(-300, 0, 0), bar)!;
+            Assert.True(hanging.MostTilt.Radians >= Math.Abs(rest.Tilt) - 1e-3);
             Assert.True(hanging.FrontPull.KilogramsForce >= rest.FrontPull * (1 - 1e-3) && hanging.RearPull.KilogramsForce >= rest.RearPull * (1 - 1e-3));
         });
+
+    // By hand, drops parallel and the bar as long as the points are apart: tan φ = x/(hook over bar + centre under the points), at most where x is 20 + 40 and the centre 110 under: 60/(400 + 110).
+    [Fact]
+    public void Tilt_counts_with_the_spread_of_the_centre() => Assert.Equal(Math.Atan(60.0 / 510) * 180 / Math.PI,
+        BarRig.HangUnderBar(new(Mass.FromKilograms(150), Mass.Zero, new(20, 0, -150), new(40, 0, 40)), new(300, 0, 0), new(-300, 0, 0), Spreader).Value.MostTilt.Degrees, 1e-3);
 
     [Fact]
     public void Bad_bar_is_refused_all_at_once() => Says.All(
