@@ -63,7 +63,7 @@ internal sealed partial class Listener
             if (heavy.All(u => !fact.Spans.Any(s => Beside(u, s))))
                 continue;
             facts.Remove(fact);
-            doubts.Add(new Doubt(DoubtSort.Which, $"Is this what was meant: {fact.Echo}?", string.Join(" … ", fact.Spans.Select(s => s.Of(text))), [new Reading(fact.Echo, [fact])], fact.Spans));
+            doubts.Add(new Doubt(DoubtSort.Which, $"Is this what was meant: {fact.Echo}?", text[fact.Spans.Min(s => s.Start)..fact.Spans.Max(s => s.End)], [new Reading(fact.Echo, [fact])], fact.Spans));
         }
     }
 
