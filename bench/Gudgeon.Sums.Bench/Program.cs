@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using Gudgeon.Sums.Metrology;
+using Gudgeon.Sums.Quantities;
 using Gudgeon.Sums.Shapes;
 
 // Processor time of several runs, best and median, each beside its yardstick in the same run: the wall clock would time the neighbours too.
