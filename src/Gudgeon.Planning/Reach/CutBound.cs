@@ -65,6 +65,12 @@ internal sealed class CutBound
             if (worstHeight == long.MaxValue)
                 return long.MaxValue;
             bound += TakeCut(worst, inRegion, region);
+            // More cuts from the same heights, as long as they still lead to weights that are left.
+            foreach (var goal in goals)
+            {
+                for (var more = long.MaxValue; more > 0 && bound < enough; bound += more)
+                    more = TakeCut(goal, inRegion, region);
+            }
         }
         return bound;
     }
@@ -147,12 +153,14 @@ internal sealed class CutBound
         queue.Enqueue(node, (height[node], node));
     }
 
+    /// <summary>The weight that was counted; 0 when the heights are too old to tell and the way is free instead.</summary>
     private long TakeCut(int goal, bool[] inRegion, List<int> region)
     {
         foreach (var node in region)
             inZone[node] = false;
         cut.Clear();
-        EnterWays(goal, inRegion);
+        if (!EnterWays(goal, inRegion))
+            return 0;
         while (stack.TryPop(out var node))
         {
             if (residual[node] > 0)
@@ -160,11 +168,18 @@ internal sealed class CutBound
                 cut.Add(node);
                 continue;
             }
+            if (support[node] == None)
+            {
+                stack.Clear();
+                return 0;
+            }
             if (support[node] >= 0)
                 Enter(support[node]);
-            else if (support[node] != None)
-                EnterWays(~support[node], inRegion);
+            else if (!EnterWays(~support[node], inRegion))
+                return 0;
         }
+        if (cut.Count == 0)
+            return 0;
         var least = long.MaxValue;
         foreach (var node in cut)
             least = Math.Min(least, residual[node]);
@@ -173,7 +188,8 @@ internal sealed class CutBound
         return least;
     }
 
-    private void EnterWays(int choice, bool[] inRegion)
+    /// <summary>False when a way asks for nothing here: then nothing is cut off.</summary>
+    private bool EnterWays(int choice, bool[] inRegion)
     {
         foreach (var way in wiring.AlternativesOf[choice])
         {
@@ -185,9 +201,15 @@ internal sealed class CutBound
                 if (inRegion[member] && (top < 0 || height[member] > height[top]))
                     top = member;
             }
-            if (top >= 0 && height[top] < long.MaxValue)
+            if (top < 0)
+            {
+                stack.Clear();
+                return false;
+            }
+            if (height[top] < long.MaxValue)
                 Enter(top);
         }
+        return true;
     }
 
     private void Enter(int node)
