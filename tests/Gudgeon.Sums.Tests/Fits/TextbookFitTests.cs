@@ -87,4 +87,31 @@ public class TextbookFitTests
         Assert.StartsWith("The grade must lie from 5 to 9.", Assert.Throws<ArgumentOutOfRangeException>(() => Iso286.Grade(Mm(36), 10)).Message);
         Assert.Throws<ArgumentOutOfRangeException>(() => Iso286.Grade(Mm(36), 4));
     }
+
+    // ISO 286-2 coarse holes and shafts at 25 mm, and the key seats N9 and P9 of 8 mm and the smallest step, all from memory; they follow the Δ rule of ISO 286-1.
+    [Theory]
+    [InlineData(25, "K8", 10, -23)]
+    [InlineData(25, "M8", 4, -29)]
+    [InlineData(25, "N8", -3, -36)]
+    [InlineData(25, "P8", -22, -55)]
+    [InlineData(25, "P7", -14, -35)]
+    [InlineData(8, "N9", 0, -36)]
+    [InlineData(8, "P9", -15, -51)]
+    [InlineData(2, "N9", -4, -29)]
+    [InlineData(25, "k7", 23, 2)]
+    [InlineData(25, "k8", 33, 0)]
+    public void Iso286_coarseClass_isOfTheTable(double size, string toleranceClass, double upper, double lower)
+    {
+        var deviations = Iso286.Of(Mm(size), toleranceClass);
+        Assert.Equal((upper, lower), (Math.Round(deviations.Upper.Micrometres, 6), Math.Round(deviations.Lower.Micrometres, 6)));
+    }
+
+    [Fact]
+    public void Fit_thatIsNoText_throws()
+    {
+        Assert.Throws<ArgumentNullException>(() => Fit.Of(Mm(25), null!));
+        Assert.Throws<ArgumentNullException>(() => Fit.Find(Mm(25), null!, "fit"));
+        Assert.Throws<ArgumentNullException>(() => Iso286.Of(Mm(25), null!));
+        Assert.Throws<ArgumentNullException>(() => Iso286.Find(Mm(25), null!, "class"));
+    }
 }
