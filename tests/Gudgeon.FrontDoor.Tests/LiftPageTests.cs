@@ -12,7 +12,7 @@ public sealed class LiftPageTests(BrowserFixture browser, Workshop workshop) : I
     [Fact]
     public async Task Lift_told_on_a_phone_passes_and_its_picture_moves()
     {
-        var book = await Start("Lift");
+        var book = await workshop.StartBook("Lift");
         var page = await browser.Open(workshop.Address, Phone);
         await page.GotoAsync($"{book}/lift");
         await page.LookAt("lift-empty");
@@ -47,7 +47,7 @@ public sealed class LiftPageTests(BrowserFixture browser, Workshop workshop) : I
     [Fact]
     public async Task Picture_moves_without_script_too()
     {
-        var book = await Start("Lift without script");
+        var book = await workshop.StartBook("Lift without script");
         await Tell(book, guess: false);
         var page = await browser.Open(workshop.Address, Phone, script: false);
         await page.GotoAsync($"{book}/lift");
@@ -60,7 +60,7 @@ public sealed class LiftPageTests(BrowserFixture browser, Workshop workshop) : I
     [Fact]
     public async Task Lift_that_fails_is_shown_as_not_possible_and_offers_no_override()
     {
-        var book = await Start("Lift that fails");
+        var book = await workshop.StartBook("Lift that fails");
         await Tell(book, guess: false, ("leg1-length", "240"), ("leg2-length", "240"));
         var page = await browser.Open(workshop.Address, Phone, night: true);
         await page.GotoAsync($"{book}/lift");
@@ -82,7 +82,7 @@ public sealed class LiftPageTests(BrowserFixture browser, Workshop workshop) : I
     [InlineData("unread", "Not possible as it stands", "unfit for lifting until its grade can be read")]
     public async Task Every_way_to_hang_reads_well_on_a_phone(string way, string verdict, string part)
     {
-        var book = await Start($"Lift {way}");
+        var book = await workshop.StartBook($"Lift {way}");
         await Tell(book, guess: way == "guess");
         await Good($"{book}/lift/rig", Rig(way));
         await Good($"{book}/lift/place", Place);
@@ -99,7 +99,7 @@ public sealed class LiftPageTests(BrowserFixture browser, Workshop workshop) : I
     [Fact]
     public async Task Part_that_gives_height_links_to_the_way_it_comes_off()
     {
-        var book = await Start("Lift with gains");
+        var book = await workshop.StartBook("Lift with gains");
         await Tell(book, guess: false);
         await Good($"{book}/lift/rig", Rig("two legs"));
         await Good($"{book}/lift/place", [.. Place.Where(f => f.Item1 is not ("sill" or "under" or "heights")), ("sill", "300"), ("under", "900"), ("heights", "engine: 450 -250\ninlet manifold: 720 300")]);
@@ -115,7 +115,7 @@ public sealed class LiftPageTests(BrowserFixture browser, Workshop workshop) : I
     [Fact]
     public async Task Form_that_is_not_taken_comes_back_with_everything_that_was_typed()
     {
-        var book = await Start("Lift typed");
+        var book = await workshop.StartBook("Lift typed");
         var page = await browser.Open(workshop.Address, Phone);
         await page.GotoAsync($"{book}/lift/rig");
         await page.Locator("[name=leg1-name]").FillAsync("at the front");
@@ -140,7 +140,7 @@ public sealed class LiftPageTests(BrowserFixture browser, Workshop workshop) : I
     [InlineData("lift/place", "heights", "dynamo: 300 200", "engine, or a part of this engine by its name")]
     public async Task Figure_that_cannot_be_is_refused_in_four_parts(string form, string field, string typed, string expected)
     {
-        var book = await Start($"Refused {form}");
+        var book = await workshop.StartBook($"Refused {form}");
         var answer = await Post($"{book}/{form}", (field, typed));
         var page = WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
@@ -208,10 +208,4 @@ public sealed class LiftPageTests(BrowserFixture browser, Workshop workshop) : I
 
     private Task<HttpResponseMessage> Post(string path, params (string Name, string Value)[] fields) =>
         workshop.Client.PostAsync(path, new FormUrlEncodedContent(fields.Append(("back", "lift")).Select(f => new KeyValuePair<string, string>(f.Item1, f.Item2))));
-
-    private async Task<string> Start(string title)
-    {
-        var answer = await workshop.Client.PostAsync("/start", new FormUrlEncodedContent(new Dictionary<string, string> { ["sender"] = title, ["title"] = title, ["layout"] = "inline", ["n"] = "4" }));
-        return answer.Headers.Location!.OriginalString.Replace("/strip", "", StringComparison.Ordinal);
-    }
 }

@@ -36,7 +36,7 @@ public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClas
     public async Task Every_page_of_another_layout_holds_at_night_and_on_a_tablet(string layout, string cylinders, bool night)
     {
         var page = await browser.Open(workshop.Address, Tablet, night);
-        var book = await Start(layout, cylinders);
+        var book = await Long(layout, cylinders);
         await workshop.Client.PostAsync($"{book}/off", Form(("back", "strip"), ("part", "exhaust-pipe.1")));
         foreach (var path in BookPages)
         {
@@ -50,7 +50,7 @@ public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClas
     {
         await using var large = await browser.LaunchWithLargeLetters();
         var page = await large.NewPageAsync(new() { BaseURL = workshop.Address.ToString(), ViewportSize = Phone });
-        var book = await Start("inline", "4");
+        var book = await Long("inline", "4");
         foreach (var path in BookPages.Concat(LiftPages))
         {
             await page.GotoAsync($"{book}/{path}");
@@ -62,7 +62,7 @@ public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClas
     public async Task Work_goes_on_without_script()
     {
         var page = await browser.Open(workshop.Address, Phone, script: false);
-        var book = await Start("inline", "4");
+        var book = await Long("inline", "4");
         await page.GotoAsync($"{book}/strip");
         await page.GetByRole(AriaRole.Button, new() { Name = "Took it off exhaust pipe" }).ClickAsync();
 
@@ -73,7 +73,7 @@ public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClas
     public async Task Keyboard_alone_takes_a_part_off()
     {
         var page = await browser.Open(workshop.Address, Desk);
-        var book = await Start("inline", "4");
+        var book = await Long("inline", "4");
         await page.GotoAsync($"{book}/strip");
         await page.Keyboard.PressAsync("Tab");
         await page.Keyboard.PressAsync("Enter");
@@ -89,7 +89,7 @@ public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClas
     public async Task Book_on_paper_carries_no_buttons()
     {
         var page = await browser.Open(workshop.Address, Desk);
-        var book = await Start("inline", "4");
+        var book = await Long("inline", "4");
         await workshop.Client.PostAsync($"{book}/off", Form(("back", "strip"), ("part", "exhaust-pipe.1")));
         await page.GotoAsync($"{book}/book");
         await page.EmulateMediaAsync(new() { Media = Media.Print });
@@ -104,11 +104,7 @@ public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClas
     private static async Task<bool> IsOnTookItOff(IPage page) =>
         await page.EvaluateAsync<bool>("() => document.activeElement.textContent.startsWith('Took')");
 
-    private async Task<string> Start(string layout, string cylinders)
-    {
-        var answer = await workshop.Client.PostAsync("/start", Form(("title", $"An engine with a name as long as people give, {layout}"), ("sender", Guid.CreateVersion7().ToString()), ("layout", layout), ("n", cylinders)));
-        return answer.Headers.Location!.OriginalString.Replace("/strip", "", StringComparison.Ordinal);
-    }
+    private Task<string> Long(string layout, string cylinders) => workshop.StartBook($"An engine with a name as long as people give, {layout}", layout, cylinders, Guid.CreateVersion7().ToString());
 
     private static FormUrlEncodedContent Form(params (string Name, string Value)[] fields) =>
         new(fields.Select(f => new KeyValuePair<string, string>(f.Name, f.Value)));

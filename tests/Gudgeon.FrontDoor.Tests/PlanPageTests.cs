@@ -9,7 +9,7 @@ public sealed class PlanPageTests(BrowserFixture browser, Workshop workshop) : I
     [Fact]
     public async Task Way_to_the_crank_is_read_and_its_first_step_recorded_with_one_tap()
     {
-        var book = await Start();
+        var book = await workshop.StartBook("Invented four", sender: Guid.CreateVersion7().ToString());
         var page = await browser.Open(workshop.Address, Phone);
         await page.GotoAsync($"{book}/part/crank.1");
         await page.GetByRole(AriaRole.Link, new() { Name = "Get at it: the least work" }).ClickAsync();
@@ -24,7 +24,7 @@ public sealed class PlanPageTests(BrowserFixture browser, Workshop workshop) : I
     [Fact]
     public async Task Why_not_names_the_stand_and_its_day()
     {
-        var book = await Start();
+        var book = await workshop.StartBook("Invented four", sender: Guid.CreateVersion7().ToString());
         var page = await browser.Open(workshop.Address, Phone);
         await page.GotoAsync($"{book}/plan");
         await page.GetByText("Equipment or a helper comes or goes").ClickAsync();
@@ -40,7 +40,7 @@ public sealed class PlanPageTests(BrowserFixture browser, Workshop workshop) : I
     [Fact]
     public async Task Wait_and_calendar_fit_a_phone()
     {
-        var book = await Start();
+        var book = await workshop.StartBook("Invented four", sender: Guid.CreateVersion7().ToString());
         var page = await browser.Open(workshop.Address, Phone);
         await page.GotoAsync($"{book}/plan");
         await page.LookAt("plan");
@@ -61,7 +61,7 @@ public sealed class PlanPageTests(BrowserFixture browser, Workshop workshop) : I
     [Fact]
     public async Task Own_minutes_and_a_lead_time_are_told_with_one_thumb()
     {
-        var book = await Start();
+        var book = await workshop.StartBook("Invented four", sender: Guid.CreateVersion7().ToString());
         var page = await browser.Open(workshop.Address, Phone);
         await page.GotoAsync($"{book}/plan");
         await page.GetByText("Your own minutes for a job").ClickAsync();
@@ -77,12 +77,5 @@ public sealed class PlanPageTests(BrowserFixture browser, Workshop workshop) : I
         await page.LookAt("plan-lead");
         await page.GetByText("Something is on order, or at a shop").Locator("..").GetByRole(AriaRole.Button, new() { Name = "Tell" }).ClickAsync();
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("3 to 10 days away, most likely 5", new() { Timeout = 20_000 });
-    }
-
-    private async Task<string> Start()
-    {
-        var fields = new Dictionary<string, string> { ["title"] = "Invented four", ["sender"] = Guid.CreateVersion7().ToString(), ["layout"] = "inline", ["n"] = "4" };
-        var answer = await workshop.Client.PostAsync("/start", new FormUrlEncodedContent(fields));
-        return answer.Headers.Location!.OriginalString.Replace("/strip", "", StringComparison.Ordinal);
     }
 }

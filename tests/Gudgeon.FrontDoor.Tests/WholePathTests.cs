@@ -110,7 +110,7 @@ public sealed partial class WholePathTests(BrowserFixture browser, Workshop work
     [GeneratedRegex("^Strike out")]
     private static partial Regex StrikeOut();
 
-    [GeneratedRegex("^(Back on|All \\d+ in|It is in|It is back|Joined)")]
+    [GeneratedRegex("^(Back on|All \\d+ in|It is in|It is back|Joined|New ones? at hand|Taken back)")]
     private static partial Regex BackOrIn();
 
     private static async Task Go(IPage page, string verb) =>

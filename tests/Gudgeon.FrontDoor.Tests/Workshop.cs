@@ -25,10 +25,10 @@ public sealed class Workshop : IAsyncLifetime
         Client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false }) { BaseAddress = Address };
     }
 
-    /// <summary>Starts a book from the questions, the same one if it was started before, and gives its address.</summary>
-    public async Task<string> StartBook(string title, string layout = "inline", string cylinders = "4")
+    /// <summary>Starts a book from the questions, the same one if its sender started it before, and gives its address.</summary>
+    public async Task<string> StartBook(string title, string layout = "inline", string cylinders = "4", string? sender = null)
     {
-        var answers = new Dictionary<string, string> { ["sender"] = title, ["title"] = title, ["layout"] = layout, ["n"] = cylinders };
+        var answers = new Dictionary<string, string> { ["sender"] = sender ?? title, ["title"] = title, ["layout"] = layout, ["n"] = cylinders };
         var answer = await Client.PostAsync("/start", new FormUrlEncodedContent(answers));
         Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
         return answer.Headers.Location!.OriginalString.Replace("/strip", "", StringComparison.Ordinal);
