@@ -27,7 +27,7 @@ public sealed partial class FormTests(Workshop workshop) : IClassFixture<Worksho
 
         Assert.Equal(HttpStatusCode.SeeOther, first.StatusCode);
         Assert.Equal(first.Headers.Location, second.Headers.Location);
-        Assert.Single(OffEntry().Matches(await Get($"{book}/book")));
+        Assert.Single(OffEntry().Matches(await Get($"{book}/journal")));
     }
 
     [Fact]

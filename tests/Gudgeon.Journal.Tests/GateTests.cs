@@ -31,6 +31,19 @@ public class GateTests
     }
 
     [Fact]
+    public void Look_struck_out_after_its_gate_was_passed_is_found()
+    {
+        using var book = Opened();
+        LookAtAll(book);
+        book.Good(new PutBack("sump.1"));
+        Assert.DoesNotContain(BenchFindings.Of(book.Bench), f => f.Name == FindingNames.LookOpen);
+        var tick = book.Book.Entries.First(r => r.Entry is GateLooked);
+        book.Good(new StrikeOut(tick.Number));
+        var found = Assert.Single(BenchFindings.Of(book.Bench), f => f.Name == FindingNames.LookOpen);
+        Assert.Contains(((GateLooked)tick.Entry).Look.TrimEnd('.'), found.Met, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void PutBack_passes_the_gate_when_nothing_is_open()
     {
         using var book = Opened();

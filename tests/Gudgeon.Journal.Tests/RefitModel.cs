@@ -17,7 +17,7 @@ internal sealed class RefitModel(int seed)
     public List<Recorded> Journal { get; } = [];
 
     /// <summary>Entries without which something is not back.</summary>
-    public static bool IsBack(Entry entry) => entry is PartOn or PartReturned or FastenersIn or LineJoined or PortOpened or TakenOut or SmallFitted or WayRoundSeen
+    public static bool IsBack(Entry entry) => entry is PartOn or PartReturned or FastenersIn or LineJoined or PortOpened or TakenOut or SmallFitted or WayRoundSeen or GateLooked
         or OperationUndone or PartWashed or StageDone or GatePassed or GateOverridden or FluidMoved { Way: FluidWay.Filled };
 
     /// <summary>What the book holds against the work, and what is not back.</summary>

@@ -6,7 +6,7 @@ namespace Gudgeon.Journal;
 public static class BenchFindings
 {
     /// <summary>Slices of the bench add their own findings here, each a function of the bench alone.</summary>
-    private static readonly List<Func<Bench, IEnumerable<Finding>>> sources = [Joints, Parts, Lines, Questions, Overrides, MeasureFindings.Of, TighteningFindings.Of, PortCheck.Wrong, SmallThings.Short, SmallThings.WayRound, SmallThings.UsedAgain, SmallThings.NotWashed, GateFindings.Skipped];
+    private static readonly List<Func<Bench, IEnumerable<Finding>>> sources = [Joints, Parts, Lines, Questions, Overrides, MeasureFindings.Of, TighteningFindings.Of, PortCheck.Wrong, SmallThings.Short, SmallThings.WayRound, SmallThings.UsedAgain, SmallThings.NotWashed, GateFindings.Skipped, GateFindings.Unlooked];
 
     public static IReadOnlyList<Finding> Of(Bench bench) => [.. Exceptions.Open(bench, Everything(bench))];
 
