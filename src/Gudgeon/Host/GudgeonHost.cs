@@ -1,7 +1,11 @@
+using System.Xml.Linq;
 using Gudgeon.Journal;
 using Gudgeon.Pages;
 using Gudgeon.Shop;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.DataProtection.KeyManagement;
+using Microsoft.AspNetCore.DataProtection.Repositories;
+using Microsoft.AspNetCore.DataProtection.XmlEncryption;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 
 namespace Gudgeon.Host;
@@ -29,6 +33,7 @@ public static class GudgeonHost
 
         // The page renderer asks for keys that no page of ours uses: none are written to the owner's disk.
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
+        builder.Services.Configure<KeyManagementOptions>(keys => (keys.XmlRepository, keys.XmlEncryptor) = (new NoKeys(), new NullXmlEncryptor()));
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton(options.Clock);
         builder.Services.AddSingleton<Assets>();
@@ -56,5 +61,15 @@ public static class GudgeonHost
     {
         kestrel.AddServerHeader = false;
         kestrel.Limits.MaxRequestBodySize = LargestForm;
+    }
+
+    /// <summary>The host makes a key as it starts, asked for or not: it is forgotten at once.</summary>
+    private sealed class NoKeys : IXmlRepository
+    {
+        public IReadOnlyCollection<XElement> GetAllElements() => [];
+
+        public void StoreElement(XElement element, string friendlyName)
+        {
+        }
     }
 }
