@@ -104,6 +104,24 @@ public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClas
     private static async Task<bool> IsOnTookItOff(IPage page) =>
         await page.EvaluateAsync<bool>("() => document.activeElement.textContent.startsWith('Took')");
 
+    /// <summary>The page that is open is brought into sight in a row that slides on a phone; at a desk nothing may scroll the work away.</summary>
+    [Theory]
+    [InlineData("journal")]
+    [InlineData("limits")]
+    public async Task Page_opens_at_its_top_and_shows_where_one_is(string at)
+    {
+        var book = await Long("inline", "4");
+        foreach (var size in (ViewportSize[])[Phone, Desk])
+        {
+            var page = await browser.Open(workshop.Address, size);
+            await page.GotoAsync($"{book}/{at}");
+            await Assertions.Expect(page.Locator("h1")).ToBeInViewportAsync();
+            if (size == Phone)
+                await Assertions.Expect(page.Locator(".shelf a[aria-current]")).ToBeInViewportAsync();
+            Assert.Equal(0, await page.EvaluateAsync<int>("() => Math.round(window.scrollY)"));
+        }
+    }
+
     private Task<string> Long(string layout, string cylinders) => workshop.StartBook($"An engine with a name as long as people give, {layout}", layout, cylinders, Guid.CreateVersion7().ToString());
 
     private static FormUrlEncodedContent Form(params (string Name, string Value)[] fields) =>
