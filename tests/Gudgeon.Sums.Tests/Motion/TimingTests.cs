@@ -134,6 +134,12 @@ public class TimingTests
         Assert.Equal(0.417684, DriveWear.LateBySkim(run, Mm(0.2)).Value.Degrees, 1e-6);
     }
 
+    // By hand: shafts far apart have an all but straight run, and the cam turns by x/R, the crank by twice that.
+    // R 50 mm, x 0.5 mm: 0.572957795° at the cam, 1.145915590° at the crank; at 50 m the lean of the run takes 1.25 parts in ten million.
+    [Fact]
+    public void Skim_of_a_long_run_is_the_skim_over_the_cam_wheels_radius() =>
+        Assert.Equal(1.145915590, DriveWear.LateBySkim(new(Mm(2 * 50 * Math.Sin(Math.PI / 36)), 18, 36, Mm(50_000)), Mm(0.5)).Value.Degrees, 5e-7);
+
     [Fact]
     public void Drive_that_is_not_two_to_one_is_refused() => Says.One(
         "teeth of the cam wheel: met 38; expected twice the crank wheel's, 36. Count again; a drive in two stages is reckoned stage by stage.",

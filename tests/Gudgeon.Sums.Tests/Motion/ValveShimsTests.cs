@@ -21,6 +21,17 @@ public class ValveShimsTests
         Assert.Equal(2.70, choice[3].Shim.Millimetres, 1e-9);
     }
 
+    // By hand, 2.50 fitted, 0.17 read, 0.20 wanted: 2.47 would be right; of the sizes sold 2.45 is nearest and leaves 0.22.
+    [Fact]
+    public void Size_nearest_to_the_middle_of_the_limits_is_bought()
+    {
+        var choice = Assert.Single(ValveShims.LeastNew([new("1", Mm(0.17), Mm(2.50), Mm(0.18), Mm(0.22))], [], new(Mm(2.40), Mm(2.50), Mm(0.05))).Value);
+        Assert.Equal(ShimSource.Bought, choice.Source);
+        Assert.Equal(2.45, choice.Shim.Millimetres, 1e-9);
+        Assert.Equal(0.22, choice.Clearance.Millimetres, 1e-9);
+        Assert.Equal(2.47, ValveShims.LeastNew([new("1", Mm(0.17), Mm(2.50), Mm(0.18), Mm(0.22))], [], new(Mm(2.40), Mm(2.50), Mm(0.01))).Value[0].Shim.Millimetres, 1e-9);
+    }
+
     [Fact]
     public void Valve_at_its_limit_keeps_its_shim() =>
         Assert.All(ValveShims.LeastNew([Valve("1", 0.20, 2.60), Valve("2", 0.25, 2.60)], [Mm(2.575), Mm(2.625)], Shop).Value, c => Assert.Equal(ShimSource.Stays, c.Source));

@@ -68,6 +68,11 @@ public class ValveSpringTests
         Assert.Equal(2 * Math.Sqrt(2) / 5, u, 1e-12);
     }
 
+    // Invented readings, by hand: (600 − 250)/(38 − 28).
+    [Fact]
+    public void Rate_from_two_loads_is_the_one_by_hand() =>
+        Assert.Equal(35, ValveSprings.RateFromLoads(Force.FromNewtons(250), Mm(38), Force.FromNewtons(600), Mm(28), Force.Zero).Value.RateNPerMm, 1e-12);
+
     [Fact]
     public void Rate_measured_on_the_spring_is_the_rate_reckoned() =>
         Gen.Select(Gen.Double[2, 6], Gen.Double[5, 10], Gen.Double[4, 9]).Sample((d, index, n) =>
