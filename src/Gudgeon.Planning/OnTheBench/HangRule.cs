@@ -14,21 +14,26 @@ internal static class HangRule
     private const string Out = "op:engine-out";
     private const int MostRounds = 12;
 
-    public delegate (BenchNetwork Net, T Answer, ImmutableArray<int> Order)? Planner<T>(IReadOnlyList<OwnRule> own);
+    public delegate (T Answer, ImmutableArray<int> Order)? Planner<T>(BenchNetwork net);
 
     /// <summary>Plans until nothing bearing the engine comes off while it hangs; null when there is no plan.</summary>
-    public static (BenchNetwork Net, T Answer)? Hold<T>(Bench bench, Planner<T> plan)
+    /// <param name="ways">The bench, for one who asks.</param>
+    /// <param name="target">What to get at; null for everything.</param>
+    /// <param name="mayLook">Whether an open question may be answered yes by looking.</param>
+    /// <param name="plan">The plan on a network; null when there is none.</param>
+    public static (BenchNetwork Net, T Answer)? Hold<T>(BenchWays ways, ReachTarget? target, bool mayLook, Planner<T> plan)
     {
         var own = new List<OwnRule>();
         for (var round = 0; round < MostRounds; round++)
         {
-            if (plan(own) is not { } found)
+            var net = ways.Network(target, own, mayLook);
+            if (plan(net) is not { } found)
                 return null;
-            var broken = Broken(bench, found.Net, found.Order);
+            var broken = Broken(ways.Bench, net, found.Order);
             if (broken.Count == 0)
-                return (found.Net, found.Answer);
+                return (net, found.Answer);
             foreach (var part in broken)
-                own.Add(RuleFor(found.Net, part));
+                own.Add(RuleFor(net, part));
         }
 
         throw new InvalidOperationException("rules for the lifting eyes did not settle; each round adds a rule for a part that had none");

@@ -43,7 +43,7 @@ public static class PlanWords
         : $"No way takes less than {Minutes(report.BoundSeconds)}; whether this one is the least is not proven.";
 
     /// <summary>Why something cannot be had, never a bare no.</summary>
-    public static IEnumerable<string> Why(WhyReport why, LookOffer? looks = null)
+    public static IEnumerable<string> Why(WhyReport why)
     {
         var name = Capital(why.Target.Name);
         if (why.IsDone)
@@ -63,7 +63,7 @@ public static class PlanWords
             yield return $"{name}: not as matters stand. {(why.Reasons.Length == 1 ? "One reason has" : $"{why.Reasons.Length} reasons have")} to go:";
         foreach (var reason in why.Reasons)
             yield return $"  {Capital(reason.Words)}{(reason.HoldsUp.Count > 0 ? $" (holds up: {string.Join(", ", reason.HoldsUp)})" : "")}";
-        if (looks is { SavesSeconds: null })
+        if (why.Looks is { } looks)
             yield return $"Or look: {string.Join(" ", looks.Facts.Select(f => f.Question))} If so, there is a way.";
         if (why.Way is { Steps.Length: > 0 } way)
             yield return why.CanNow ? $"{name}: nothing is in the way, it can be done now." : $"{name}: {way.Steps.Length} steps away, about {Minutes(way.Seconds)}{(way.IsGuess ? ", a guess" : "")}. Directly in the way:";

@@ -44,37 +44,59 @@ public sealed record ReachReport(ReachTarget Target, ImmutableArray<ReachStep> S
             : bench.Engine.Parts.TryGetValue(s.Work.Id, out var part) ? Cautions.For(part.Kind) : []).DistinctBy(c => c.Id),
     ];
 
+    /// <summary>For a single question.</summary>
+    public static ReachReport? Of(Bench bench, ReachTarget target, Circumstances circumstances) => Of(new BenchWays(bench, circumstances), target);
+
     /// <summary>Null when it cannot be reached as matters stand: ask <see cref="WhyReport"/> for the reasons.</summary>
-    public static ReachReport? Of(Bench bench, ReachTarget target, Circumstances circumstances)
+    public static ReachReport? Of(BenchWays ways, ReachTarget target)
     {
-        var sure = Solve(bench, target, circumstances, mayLook: false);
-        var hoped = Solve(bench, target, circumstances, mayLook: true);
-        var looks = hoped is null ? null : LooksOf(hoped.Value.Answer, hoped.Value.Net, sure?.Answer);
-        if (sure is not { } found)
+        if (Solve(ways, target, mayLook: false) is not { } found)
             return null;
-        var steps = StepsOf(found.Net, found.Answer.Order);
-        return new ReachReport(target, steps, found.Answer.CostSeconds, found.Answer.CostBoundSeconds, found.Answer.IsProven, looks);
+        // Where no open question stands below the target, a look can change nothing.
+        var looks = AsksBelow(found.Net, found.Net.IndexOf(target.Id)) ? LooksOf(ways, target, found.Answer) : null;
+        return new ReachReport(target, StepsOf(found.Net, found.Answer.Order), found.Answer.CostSeconds, found.Answer.CostBoundSeconds, found.Answer.IsProven, looks);
     }
 
-    /// <summary>Questions that would open a way, whether or not there is one without them.</summary>
-    public static LookOffer? LooksFor(Bench bench, ReachTarget target, Circumstances circumstances)
+    /// <summary>Questions that would open a way where there is none without them; null for none.</summary>
+    internal static LookOffer? LooksWithoutWay(BenchWays ways, ReachTarget target) => LooksOf(ways, target, null);
+
+    private static (BenchNetwork Net, ReachAnswer Answer)? Solve(BenchWays ways, ReachTarget target, bool mayLook) =>
+        HangRule.Hold<ReachAnswer>(ways, target, mayLook, net =>
+            ReachSolver.Solve(net.Network, [net.IndexOf(target.Id)]) is { } answer ? (answer, answer.Order) : null);
+
+    private static LookOffer? LooksOf(BenchWays ways, ReachTarget target, ReachAnswer? sure)
     {
-        var hoped = Solve(bench, target, circumstances, mayLook: true);
-        return hoped is null ? null : LooksOf(hoped.Value.Answer, hoped.Value.Net, Solve(bench, target, circumstances, mayLook: false)?.Answer);
+        if (Solve(ways, target, mayLook: true) is not { } hoped)
+            return null;
+        var facts = hoped.Answer.Order.Select(k => hoped.Net.Work[k]).Where(w => w.Sort == WorkSort.Look).Select(w => (w.Id, w.Name)).ToArray();
+        return facts.Length == 0 ? null : new LookOffer(facts, sure is null ? null : sure.CostSeconds - hoped.Answer.CostSeconds);
     }
 
-    private static (BenchNetwork Net, ReachAnswer Answer)? Solve(Bench bench, ReachTarget target, Circumstances circumstances, bool mayLook) =>
-        HangRule.Hold<ReachAnswer>(bench, own =>
+    private static bool AsksBelow(BenchNetwork net, int target)
+    {
+        var nodes = net.Network.Nodes;
+        var seen = new bool[nodes.Length];
+        var stack = new Stack<int>([target]);
+        while (stack.TryPop(out var node))
         {
-            var net = new NetworkMaker(bench, circumstances) { Place = target, MayLook = mayLook, Own = own }.Make();
-            var answer = ReachSolver.Solve(net.Network, [net.IndexOf(target.Id)]);
-            return answer is null ? null : (net, answer, answer.Order);
-        });
+            if (seen[node] || nodes[node].IsDone)
+                continue;
+            seen[node] = true;
+            if (net.Work[node].Sort == WorkSort.Look)
+                return true;
+            foreach (var need in nodes[node].Needs)
+                stack.Push(need.Node);
+            foreach (var choice in nodes[node].Choices)
+            {
+                foreach (var way in choice.Alternatives)
+                {
+                    foreach (var member in way)
+                        stack.Push(member);
+                }
+            }
+        }
 
-    private static LookOffer? LooksOf(ReachAnswer hoped, BenchNetwork net, ReachAnswer? sure)
-    {
-        var facts = hoped.Order.Select(k => net.Work[k]).Where(w => w.Sort == WorkSort.Look).Select(w => (w.Id, w.Name)).ToArray();
-        return facts.Length == 0 ? null : new LookOffer(facts, sure is null ? null : sure.CostSeconds - hoped.CostSeconds);
+        return false;
     }
 
     internal static ImmutableArray<ReachStep> StepsOf(BenchNetwork net, IReadOnlyList<int> order)

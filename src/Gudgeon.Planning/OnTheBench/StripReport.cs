@@ -19,15 +19,14 @@ public sealed record StripReport(ImmutableArray<ReachStep> Steps, StripPlan Plan
 
     public static StripReport Of(Bench bench, Circumstances circumstances, int effort = StripPlanner.UsualEffort)
     {
-        var anyTime = circumstances with { AnyTime = true };
-        var (net, found) = HangRule.Hold<Replan>(bench, own =>
+        var ways = new BenchWays(bench, circumstances with { AnyTime = true });
+        var (net, found) = HangRule.Hold<Replan>(ways, null, mayLook: false, made =>
         {
-            var made = new NetworkMaker(bench, anyTime) { Own = own }.Make();
             var replan = Planned(bench, made, effort);
-            return (made, replan, replan.Plan.Order);
+            return (replan, replan.Plan.Order);
         })!.Value;
         var left = found.Plan.Left.Where(n => net.Work[n].Sort is WorkSort.Part or WorkSort.Split)
-            .Select(n => new StaysOn(net.Work[n].Name, WhyReport.Of(bench, new ReachTarget(net.Work[n].Id, net.Work[n].Name), anyTime).Reasons));
+            .Select(n => new StaysOn(net.Work[n].Name, WhyReport.ReasonsOf(ways, net.Work[n].Id)));
         return new StripReport(
             ReachReport.StepsOf(net, found.Plan.Order),
             found.Plan,

@@ -16,7 +16,8 @@ public enum BlockKind
 public sealed record Block(BlockKind Kind, string Reason);
 
 /// <summary>Another node that must be undone first, and the rule that says so.</summary>
-public sealed record Need(int Node, string Rule);
+/// <param name="By">A number under which the caller knows who made the rule; null where nobody in particular did.</param>
+public sealed record Need(int Node, string Rule, long? By = null);
 
 /// <summary>A choice: at least one alternative must be wholly undone first. Each alternative is a set of nodes.</summary>
 public sealed record Choice(ImmutableArray<ImmutableArray<int>> Alternatives, string Rule);
@@ -57,7 +58,32 @@ public sealed class AndOrNetwork
             Check(index);
     }
 
+    private AndOrNetwork(ImmutableArray<AndOrNode> nodes) => Nodes = nodes;
+
     public ImmutableArray<AndOrNode> Nodes { get; }
+
+    /// <summary>The same network with some nodes changed and one more behind them: what stays is neither copied nor checked anew.</summary>
+    internal AndOrNetwork With(IEnumerable<(int Index, AndOrNode Node)> changed, AndOrNode? added = null)
+    {
+        var nodes = Nodes.ToBuilder();
+        var indices = new List<int>();
+        foreach (var (index, node) in changed)
+        {
+            nodes[index] = node;
+            indices.Add(index);
+        }
+
+        if (added is not null)
+        {
+            indices.Add(nodes.Count);
+            nodes.Add(added);
+        }
+
+        var network = new AndOrNetwork(nodes.ToImmutable());
+        foreach (var index in indices)
+            network.Check(index);
+        return network;
+    }
 
     public int IndexOf(string id)
     {

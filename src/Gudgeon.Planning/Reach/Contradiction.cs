@@ -7,7 +7,8 @@ namespace Gudgeon.Planning.Reach;
 /// Nodes of which none can be first: each has one rule here (a need, or a choice of which every way runs into the
 /// set) that keeps it waiting for another. Drop any one rule and the set comes free.
 /// </summary>
-public sealed record Contradiction(ImmutableArray<int> Nodes, ImmutableArray<string> Rules)
+/// <param name="By">Who made them (<see cref="Need.By"/>), once each, in rising order.</param>
+public sealed record Contradiction(ImmutableArray<int> Nodes, ImmutableArray<string> Rules, ImmutableArray<long> By)
 {
     /// <summary>
     /// The contradiction with the fewest nodes below <paramref name="target"/>, blocks left aside; null when the
@@ -20,18 +21,18 @@ public sealed record Contradiction(ImmutableArray<int> Nodes, ImmutableArray<str
             return null;
         var model = new CpModel();
         var waits = stuck.ToDictionary(node => node, _ => model.NewBoolVar(""));
-        var by = new List<(int Node, string Rule, BoolVar Taken)>();
+        var by = new List<(int Node, string Rule, long? By, BoolVar Taken)>();
         foreach (var node in stuck)
         {
             var options = new List<ILiteral> { waits[node].Not() };
             foreach (var need in network.Nodes[node].Needs.Where(need => waits.ContainsKey(need.Node)))
-                model.AddImplication(Option(node, need.Rule, options), waits[need.Node]);
+                model.AddImplication(Option(node, need.Rule, need.By, options), waits[need.Node]);
             foreach (var choice in network.Nodes[node].Choices)
             {
                 var runsInto = choice.Alternatives.Select(way => way.Where(waits.ContainsKey).ToArray()).ToArray();
                 if (runsInto.Any(way => way.Length == 0))
                     continue;
-                var taken = Option(node, choice.Rule, options);
+                var taken = Option(node, choice.Rule, null, options);
                 foreach (var way in runsInto)
                     model.AddBoolOr(way.Select(member => (ILiteral)waits[member]).Append(taken.Not()));
             }
@@ -43,13 +44,14 @@ public sealed record Contradiction(ImmutableArray<int> Nodes, ImmutableArray<str
         if (solver.Solve(model) != CpSolverStatus.Optimal)
             throw new InvalidOperationException("a set of stuck nodes always holds a contradiction, but the solver found none");
         var core = stuck.Where(node => solver.Value(waits[node]) == 1).ToImmutableArray();
-        return new Contradiction(core, [.. core.Select(node => by.First(option => option.Node == node && solver.Value(option.Taken) == 1).Rule)]);
+        var rules = core.Select(node => by.First(option => option.Node == node && solver.Value(option.Taken) == 1)).ToArray();
+        return new Contradiction(core, [.. rules.Select(rule => rule.Rule)], [.. rules.Select(rule => rule.By).OfType<long>().Distinct().Order()]);
 
-        BoolVar Option(int node, string rule, List<ILiteral> options)
+        BoolVar Option(int node, string rule, long? made, List<ILiteral> options)
         {
             var taken = model.NewBoolVar("");
             options.Add(taken);
-            by.Add((node, rule, taken));
+            by.Add((node, rule, made, taken));
             return taken;
         }
     }

@@ -40,10 +40,10 @@ public static class ReachCommands
                 : TargetOf(bench, words);
             if (!target.TryGet(out var found))
                 return line.Desk.Refuse(line.Json(parsed), target.Refusals);
-            var circumstances = Circumstances(line, parsed.GetValue(alone), parsed.GetValue(without));
-            return ReachReport.Of(bench, found, circumstances) is { } report
+            var ways = new BenchWays(bench, Circumstances(line, parsed.GetValue(alone), parsed.GetValue(without)));
+            return ReachReport.Of(ways, found) is { } report
                 ? Show(line, parsed, bench, report)
-                : ShowWhy(line, parsed, bench, WhyReport.Of(bench, found, circumstances), circumstances);
+                : ShowWhy(line, parsed, bench, WhyReport.Of(ways, found));
         }));
         return command;
     }
@@ -57,9 +57,8 @@ public static class ReachCommands
         line.OnBook(command, (parsed, book) => book.Read(bench =>
         {
             var target = TargetOf(bench, string.Join(' ', parsed.GetRequiredValue(name)));
-            var circumstances = Circumstances(line, parsed.GetValue(alone), parsed.GetValue(without));
             return target.TryGet(out var found)
-                ? ShowWhy(line, parsed, bench, WhyReport.Of(bench, found, circumstances), circumstances)
+                ? ShowWhy(line, parsed, bench, WhyReport.Of(bench, found, Circumstances(line, parsed.GetValue(alone), parsed.GetValue(without))))
                 : line.Desk.Refuse(line.Json(parsed), target.Refusals);
         }));
         return command;
@@ -122,9 +121,8 @@ public static class ReachCommands
             yield return $"Look first: {string.Join(" ", looks.Facts.Select(f => f.Question))} If so, {(looks.SavesSeconds is { } saved ? $"about {PlanWords.Minutes(saved)} less" : "there is a way")}.";
     }
 
-    private static int ShowWhy(CommandLine line, ParseResult parsed, Bench bench, WhyReport why, Circumstances circumstances)
+    private static int ShowWhy(CommandLine line, ParseResult parsed, Bench bench, WhyReport why)
     {
-        var looks = why.Reasons.IsEmpty ? null : ReachReport.LooksFor(bench, why.Target, circumstances);
         var facts = new JsonObject
         {
             ["target"] = why.Target.Id,
@@ -134,11 +132,17 @@ public static class ReachCommands
             ["reasons"] = new JsonArray([.. why.Reasons.Select(r => new JsonObject { ["kind"] = r.Kind.ToString().ToLowerInvariant(), ["reason"] = r.Words, ["holds_up"] = Strings(r.HoldsUp) })]),
             ["first"] = Strings(why.First),
             ["contradiction"] = Strings(why.Rules),
+            ["made_by"] = new JsonArray([.. why.MadeBy.Select(n => JsonValue.Create(n))]),
             ["steps"] = why.Way?.Steps.Length,
             ["seconds"] = why.Way?.Seconds,
         };
-        return line.Desk.Show(line.Json(parsed), "why", facts, PlanWords.Why(why, looks));
+        return line.Desk.Show(line.Json(parsed), "why", facts, PlanWords.Why(why).Concat(Behind(bench, why)));
     }
+
+    /// <summary>What can be done about rules that contradict each other.</summary>
+    private static IEnumerable<string> Behind(Bench bench, WhyReport why) => why.MadeBy.IsEmpty && !why.Rules.IsEmpty
+        ? ["The tables made them all. Say what this engine has not (gudgeon absent), or what else is otherwise."]
+        : bench.Told.Where(r => why.MadeBy.Contains(r.Number)).Select(r => $"Entry {r.Number}, {r.Entry.Words(bench)}: if it is wrong, gudgeon strike {r.Number}");
 
     internal static JsonObject Step(BenchWork work, IEnumerable<string> after) => new()
     {

@@ -10,6 +10,9 @@ namespace Gudgeon.Host;
 /// </summary>
 public sealed class WorkedOut
 {
+    /// <summary>Results that hang on the time of day pile up while nobody records; past this many all are worked out afresh.</summary>
+    private const int Most = 200;
+
     private readonly ConditionalWeakTable<Book, Sheet> sheets = [];
 
     /// <param name="with">What the result depends on besides the book, such as the day; null for nothing.</param>
@@ -28,7 +31,7 @@ public sealed class WorkedOut
         {
             lock (turning)
             {
-                if (kept.Version != version)
+                if (kept.Version != version || kept.Results.Count >= Most)
                     kept = (version, []);
                 return kept.Results;
             }

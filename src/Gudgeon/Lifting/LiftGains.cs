@@ -12,14 +12,15 @@ internal sealed record GainWay(HeightGain Gain, string? Part, ReachReport? Way)
     /// <summary>The parts that count first; finding a way is work, and further in nobody looks.</summary>
     private const int Most = 4;
 
-    public static IReadOnlyList<GainWay> Of(Bench bench, HeadroomPoint point, DateTimeOffset now) =>
-    [
-        .. point.Gains.Take(Most).Select(gain =>
+    public static IReadOnlyList<GainWay> Of(Bench bench, HeadroomPoint point, DateTimeOffset now)
+    {
+        var ways = new BenchWays(bench, new Circumstances(now));
+        return [.. point.Gains.Take(Most).Select(gain =>
         {
             var part = bench.LiftPlace!.Heights.Select(height => height.Part).FirstOrDefault(id => id != MassTold.WholeEngine && bench.NameOf(id) == gain.Item);
-            return new GainWay(gain, part, part is not null && ReachTarget.Of(bench, part).TryGet(out var target) ? ReachReport.Of(bench, target, new Circumstances(now)) : null);
-        }),
-    ];
+            return new GainWay(gain, part, part is not null && ReachTarget.Of(bench, part).TryGet(out var target) ? ReachReport.Of(ways, target) : null);
+        })];
+    }
 
     /// <summary>How much work that is, in words.</summary>
     public string Work => Way is null ? "not to be had as matters stand"

@@ -35,6 +35,37 @@ public class ReachReportTests
         Assert.Equal(Reach(one, "crank").Steps.Select(s => s.Work.Id), Reach(other, "crank").Steps.Select(s => s.Work.Id));
     }
 
+    [Theory]
+    [MemberData(nameof(BenchBook.Engines), MemberType = typeof(BenchBook))]
+    public void Ways_kept_for_a_state_of_the_book_answer_as_those_built_anew(string engine)
+    {
+        using var book = new BenchBook(engine);
+        book.Tell(new OperationDone("op:battery-off"));
+        var kept = new BenchWays(new BenchRules(book.Bench), Today);
+        foreach (var part in book.Bench.Engine.Parts.Values.DistinctBy(p => p.Kind).Select(p => p.Id))
+        {
+            var target = ReachTarget.Of(book.Bench, part).Value;
+            var (one, other) = (ReachReport.Of(kept, target), ReachReport.Of(book.Bench, target, Today));
+            Assert.Equal(other?.Steps.Select(s => s.Work.Id), one?.Steps.Select(s => s.Work.Id));
+            Assert.Equal(other?.Seconds, one?.Seconds);
+            Assert.Equal(other?.Looks?.SavesSeconds, one?.Looks?.SavesSeconds);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(BenchBook.Engines), MemberType = typeof(BenchBook))]
+    public void Where_no_question_is_offered_yes_to_all_saves_no_more_than_the_looking(string engine)
+    {
+        using var book = new BenchBook(engine);
+        var before = book.Bench.Engine.Parts.Values.DistinctBy(p => p.Kind)
+            .Select(p => ReachReport.Of(book.Bench, ReachTarget.Of(book.Bench, p.Id).Value, Today)).OfType<ReachReport>().Where(r => r.Looks is null).ToArray();
+        Assert.NotEmpty(before);
+        var looks = book.Bench.Engine.Facts.Keys.ToArray();
+        book.Tell([.. looks.Select(id => new FactAnswered(id, true))]);
+        // A look takes two minutes: what all of them save together is less, or they would have been offered.
+        Assert.All(before, r => Assert.InRange(r.Seconds - ReachReport.Of(book.Bench, r.Target, Today)!.Seconds, 0, looks.Length * 120));
+    }
+
     [Fact]
     public void What_is_done_costs_nothing()
     {

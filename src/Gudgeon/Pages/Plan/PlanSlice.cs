@@ -109,8 +109,8 @@ public sealed class PlanSlice : ISlice
         var target = ReachTarget.Of(visit.Bench, what ?? "");
         if (!target.TryGet(out var found))
             return Recording.Refused(visit, FormCollection.Empty, target.Refusals);
-        var circumstances = new Circumstances(Moment(clock));
-        var answer = visit.Once(bench => ReachAnswered.Of(bench, found, circumstances), (found.Id, circumstances.Now));
+        var ways = Ways(visit, Moment(clock));
+        var answer = visit.Once(_ => ReachAnswered.Of(ways, found), (found.Id, ways.Circumstances.Now));
         return new RazorComponentResult<ReachPage>(new
         {
             Visit = visit,
@@ -118,15 +118,20 @@ public sealed class PlanSlice : ISlice
             At = $"reach?what={Uri.EscapeDataString(what!)}",
             answer.Way,
             answer.Why,
-            answer.Looks,
         });
     }
 
-    /// <summary>The way, or why there is none and what a look may open.</summary>
-    private sealed record ReachAnswered(ReachReport? Way, WhyReport? Why, LookOffer? Looks)
+    /// <summary>The networks of the book, kept while nothing is recorded: a tap costs its search alone.</summary>
+    private static BenchWays Ways(Visit visit, DateTimeOffset moment)
     {
-        public static ReachAnswered Of(Bench bench, ReachTarget target, Circumstances circumstances) =>
-            ReachReport.Of(bench, target, circumstances) is { } way ? new(way, null, null)
-            : new(null, WhyReport.Of(bench, target, circumstances), ReachReport.LooksFor(bench, target, circumstances));
+        var rules = visit.Once(bench => new BenchRules(bench));
+        return visit.Once(_ => new BenchWays(rules, new Circumstances(moment)), moment);
+    }
+
+    /// <summary>The way, or why there is none.</summary>
+    private sealed record ReachAnswered(ReachReport? Way, WhyReport? Why)
+    {
+        public static ReachAnswered Of(BenchWays ways, ReachTarget target) =>
+            ReachReport.Of(ways, target) is { } way ? new(way, null) : new(null, WhyReport.Of(ways, target));
     }
 }
