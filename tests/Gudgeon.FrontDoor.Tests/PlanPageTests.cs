@@ -38,6 +38,22 @@ public sealed class PlanPageTests(BrowserFixture browser, Workshop workshop) : I
     }
 
     [Fact]
+    public async Task Rules_that_contradict_each_other_are_named_and_the_entry_behind_them_struck_out_with_one_tap()
+    {
+        var answers = new Dictionary<string, string> { ["sender"] = "clash", ["title"] = "Invented flat four", ["layout"] = "flat", ["n"] = "4", ["vt"] = "dohc", ["case"] = "split", ["drive"] = "belt" };
+        var book = (await workshop.Client.PostAsync("/start", new FormUrlEncodedContent(answers))).Headers.Location!.OriginalString.Replace("/strip", "", StringComparison.Ordinal);
+        await workshop.Client.PostAsync($"{book}/learned", new FormUrlEncodedContent(new Dictionary<string, string> { ["target"] = "case-half.2", ["need"] = "rod-cap.1" }));
+        var page = await browser.Open(workshop.Address, Phone);
+        await page.GotoAsync($"{book}/reach?what=rod-cap.1");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("these rules contradict each other");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("take off the rod cap 1 before the right case half");
+        await page.LookAt("reach-clash");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Strike out Rod cap 1 first" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Struck out", new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator("main")).Not.ToContainTextAsync("contradict");
+    }
+
+    [Fact]
     public async Task Wait_and_calendar_fit_a_phone()
     {
         var book = await workshop.StartBook("Invented four", sender: Guid.CreateVersion7().ToString());

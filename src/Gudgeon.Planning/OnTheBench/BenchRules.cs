@@ -19,9 +19,9 @@ public sealed class BenchRules
 
     private readonly List<BenchWork> work = [];
     private readonly Dictionary<string, int> numberOf = [];
-    private readonly Dictionary<(string Target, string Need), long> learnedIn = [];
-    private readonly Dictionary<string, long> addedIn = [];
-    private readonly long? hungIn;
+    private readonly Dictionary<(string Target, string Need), ImmutableArray<long>> learnedIn = [];
+    private readonly Dictionary<string, ImmutableArray<long>> addedIn = [];
+    private readonly ImmutableArray<long> hungIn = [];
     private readonly AndOrNetwork network;
 
     public BenchRules(Bench bench)
@@ -32,15 +32,15 @@ public sealed class BenchRules
             if (recorded.Entry is AccessLearned learned)
             {
                 foreach (var need in learned.Needs)
-                    learnedIn[(learned.Target, need)] = recorded.Number;
+                    learnedIn[(learned.Target, need)] = [.. Learned(learned.Target, need), recorded.Number];
             }
             else if (recorded.Entry is LineAdded line)
             {
-                addedIn[line.Line] = recorded.Number;
+                addedIn[line.Line] = [recorded.Number];
             }
             else if (recorded.Entry is OperationDone { Operation: Hang })
             {
-                hungIn = recorded.Number;
+                hungIn = [recorded.Number];
             }
         }
 
@@ -140,7 +140,7 @@ public sealed class BenchRules
         if (item.Sort == WorkSort.Line && MadeSafeBy(Bench.Engine.Lines[item.Id]) is { } safe)
             Require(item, safe, Rule(item, item.Id, safe), Added(item.Id), needs);
         foreach (var id in target?.Needs ?? [])
-            Require(item, id, $"the {Bench.NameOf(id)} is in front of it", null, needs);
+            Require(item, id, $"the {Bench.NameOf(id)} is in front of it", [], needs);
         if (HangsFrom(item.Id) && numberOf.ContainsKey(Out))
             Require(item, Out, $"held: the engine hangs from the {item.Name}", hungIn, needs);
         return new AndOrNode(item.Id, item.Minutes.Seconds)
@@ -162,10 +162,10 @@ public sealed class BenchRules
         _ => false,
     };
 
-    private void Require(BenchWork item, string need, string rule, long? by, List<Need> needs)
+    private void Require(BenchWork item, string need, string rule, ImmutableArray<long> by, List<Need> needs)
     {
         if (numberOf.TryGetValue(need, out var number) && IsOpen(need) && needs.All(n => n.Node != number) && need != item.Id)
-            needs.Add(new Need(number, rule, by));
+            needs.Add(new Need(number, rule) { By = by });
     }
 
     private void AddChoice(BenchWork item, Engine.Choice choice, List<Choice> choices)
@@ -178,11 +178,16 @@ public sealed class BenchRules
     /// <summary>What is off and riding stands in nobody's way, though it may still have to be split.</summary>
     private bool IsOpen(string id) => work[numberOf[id]].Sort != WorkSort.Split;
 
-    private long? Learned(string target, string need) => learnedIn.TryGetValue((target, need), out var number) ? number : null;
+    private ImmutableArray<long> Learned(string target, string need) => learnedIn.TryGetValue((target, need), out var numbers) ? numbers : [];
 
-    private long? Added(string line) => addedIn.TryGetValue(line, out var number) ? number : null;
+    private ImmutableArray<long> Added(string line) => addedIn.TryGetValue(line, out var numbers) ? numbers : [];
 
-    private static string Entry(long? number) => number is { } made ? $"entry {made}: " : "";
+    private static string Entry(ImmutableArray<long> numbers) => numbers.Length switch
+    {
+        0 => "",
+        1 => $"entry {numbers[0]}: ",
+        _ => $"entries {string.Join(" and ", numbers)}: ",
+    };
 
     private string Rule(BenchWork item, string ruledBy, string need)
     {

@@ -8,8 +8,8 @@ namespace Gudgeon.Planning.OnTheBench;
 /// <summary>A step whose turn changed against the plan that was kept, and why.</summary>
 public sealed record Moved(string Doing, string Why);
 
-/// <summary>Something that cannot come off as matters stand, and the reasons.</summary>
-public sealed record StaysOn(string Name, ImmutableArray<Reason> Reasons);
+/// <summary>Something that cannot come off as matters stand, and the reasons; without a reason its rules contradict each other.</summary>
+public sealed record StaysOn(string Id, string Name, ImmutableArray<Reason> Reasons);
 
 /// <summary>The whole strip from here: an order for everything that can come off, and how near it is to the least.</summary>
 public sealed record StripReport(ImmutableArray<ReachStep> Steps, StripPlan Plan, ImmutableArray<StaysOn> Left, ImmutableArray<Moved> Moves)
@@ -26,7 +26,7 @@ public sealed record StripReport(ImmutableArray<ReachStep> Steps, StripPlan Plan
             return (replan, replan.Plan.Order);
         })!.Value;
         var left = found.Plan.Left.Where(n => net.Work[n].Sort is WorkSort.Part or WorkSort.Split)
-            .Select(n => new StaysOn(net.Work[n].Name, WhyReport.ReasonsOf(ways, net.Work[n].Id)));
+            .Select(n => new StaysOn(net.Work[n].Id, net.Work[n].Name, WhyReport.ReasonsOf(ways, net.Work[n].Id)));
         return new StripReport(
             ReachReport.StepsOf(net, found.Plan.Order),
             found.Plan,

@@ -16,8 +16,11 @@ public enum BlockKind
 public sealed record Block(BlockKind Kind, string Reason);
 
 /// <summary>Another node that must be undone first, and the rule that says so.</summary>
-/// <param name="By">A number under which the caller knows who made the rule; null where nobody in particular did.</param>
-public sealed record Need(int Node, string Rule, long? By = null);
+public sealed record Need(int Node, string Rule)
+{
+    /// <summary>Numbers under which the caller knows who made the rule; none where nobody in particular did.</summary>
+    public ImmutableArray<long> By { get; init; } = [];
+}
 
 /// <summary>A choice: at least one alternative must be wholly undone first. Each alternative is a set of nodes.</summary>
 public sealed record Choice(ImmutableArray<ImmutableArray<int>> Alternatives, string Rule);

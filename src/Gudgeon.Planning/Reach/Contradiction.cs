@@ -21,7 +21,7 @@ public sealed record Contradiction(ImmutableArray<int> Nodes, ImmutableArray<str
             return null;
         var model = new CpModel();
         var waits = stuck.ToDictionary(node => node, _ => model.NewBoolVar(""));
-        var by = new List<(int Node, string Rule, long? By, BoolVar Taken)>();
+        var by = new List<(int Node, string Rule, ImmutableArray<long> By, BoolVar Taken)>();
         foreach (var node in stuck)
         {
             var options = new List<ILiteral> { waits[node].Not() };
@@ -32,7 +32,7 @@ public sealed record Contradiction(ImmutableArray<int> Nodes, ImmutableArray<str
                 var runsInto = choice.Alternatives.Select(way => way.Where(waits.ContainsKey).ToArray()).ToArray();
                 if (runsInto.Any(way => way.Length == 0))
                     continue;
-                var taken = Option(node, choice.Rule, null, options);
+                var taken = Option(node, choice.Rule, [], options);
                 foreach (var way in runsInto)
                     model.AddBoolOr(way.Select(member => (ILiteral)waits[member]).Append(taken.Not()));
             }
@@ -45,9 +45,9 @@ public sealed record Contradiction(ImmutableArray<int> Nodes, ImmutableArray<str
             throw new InvalidOperationException("a set of stuck nodes always holds a contradiction, but the solver found none");
         var core = stuck.Where(node => solver.Value(waits[node]) == 1).ToImmutableArray();
         var rules = core.Select(node => by.First(option => option.Node == node && solver.Value(option.Taken) == 1)).ToArray();
-        return new Contradiction(core, [.. rules.Select(rule => rule.Rule)], [.. rules.Select(rule => rule.By).OfType<long>().Distinct().Order()]);
+        return new Contradiction(core, [.. rules.Select(rule => rule.Rule)], [.. rules.SelectMany(rule => rule.By).Distinct().Order()]);
 
-        BoolVar Option(int node, string rule, long? made, List<ILiteral> options)
+        BoolVar Option(int node, string rule, ImmutableArray<long> made, List<ILiteral> options)
         {
             var taken = model.NewBoolVar("");
             options.Add(taken);

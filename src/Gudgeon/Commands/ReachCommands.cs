@@ -141,7 +141,7 @@ public static class ReachCommands
 
     /// <summary>What can be done about rules that contradict each other.</summary>
     private static IEnumerable<string> Behind(Bench bench, WhyReport why) => why.MadeBy.IsEmpty && !why.Rules.IsEmpty
-        ? ["The tables made them all. Say what this engine has not (gudgeon absent), or what else is otherwise."]
+        ? ["The tables made them all: open the pages (gudgeon serve) and say under \"The engine is otherwise\" what this engine has not."]
         : bench.Told.Where(r => why.MadeBy.Contains(r.Number)).Select(r => $"Entry {r.Number}, {r.Entry.Words(bench)}: if it is wrong, gudgeon strike {r.Number}");
 
     internal static JsonObject Step(BenchWork work, IEnumerable<string> after) => new()

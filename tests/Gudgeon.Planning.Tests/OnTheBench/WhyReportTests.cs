@@ -73,8 +73,21 @@ public class WhyReportTests
         var why = Why(book, "rod-cap.1", Today);
         Assert.Equal(2, why.Rules.Length);
         Assert.Contains(why.Rules, r => r.StartsWith($"entry {number}: ", StringComparison.Ordinal));
+        Assert.Equal([number], why.MadeBy);
         book.Send(new StrikeOut(number));
         Assert.Empty(Why(book, "rod-cap.1", Today).Rules);
+    }
+
+    [Fact]
+    public void Rule_learned_twice_names_both_entries()
+    {
+        using var book = new BenchBook("layout=flat n=4 case=split vt=dohc drive=belt ind=turbo");
+        book.Tell(new AccessLearned("case-half.2", ["rod-cap.1"]));
+        book.Tell(new AccessLearned("case-half.2", ["rod-cap.1"]));
+        long[] both = [.. book.Book.Entries.Where(r => r.Entry is AccessLearned).Select(r => r.Number)];
+        Assert.Equal(both, Why(book, "rod-cap.1", Today).MadeBy);
+        book.Send(new StrikeOut(both[0]));
+        Assert.Equal([both[1]], Why(book, "rod-cap.1", Today).MadeBy);
     }
 
     [Fact]

@@ -55,6 +55,28 @@ public class PlanCommandTests
     }
 
     [Fact]
+    public void Rules_that_contradict_each_other_are_named_with_their_entry_and_the_way_out()
+    {
+        using var shell = new Shell();
+        File.WriteAllText(shell.File("answers.json"), """{"layout": "flat", "n": 4, "case": "split", "vt": "dohc", "drive": "belt", "ind": "turbo"}""");
+        shell.Good("new", "Test engine", "--answers", shell.File("answers.json"));
+        shell.Good("learn", "right", "case", "half", "--first", "rod cap 1");
+        foreach (var command in new[] { "why", "reach" })
+        {
+            var told = shell.Good(command, "rod", "cap", "1");
+            Assert.Contains("these rules contradict each other, so it can never be reached", told, StringComparison.Ordinal);
+            Assert.Contains("entry 2: take off the rod cap 1 before the right case half", told, StringComparison.Ordinal);
+            Assert.Contains("if it is wrong, gudgeon strike 2", told, StringComparison.Ordinal);
+        }
+
+        var json = Json(shell, "why", "rod", "cap", "1");
+        Assert.Equal(2, json.GetProperty("contradiction").GetArrayLength());
+        Assert.Equal([2], json.GetProperty("made_by").EnumerateArray().Select(n => n.GetInt32()));
+        shell.Good("strike", "2");
+        Assert.DoesNotContain("contradict", shell.Good("why", "rod", "cap", "1"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Wait_offers_nothing_that_takes_two()
     {
         using var shell = Started();
