@@ -2,12 +2,16 @@ using System.Diagnostics;
 using Gudgeon.Capture;
 using Gudgeon.Tests.Capture;
 
-// score FILE...: precision and recall of the ear on files of notes. say "ENGINE" "NOTE": what is heard. Nothing: the timing.
+// score FILE...: precision and recall of the ear on files of notes. phrases FILE...: the ways of saying that are heard wrongly. say "ENGINE" "NOTE": what is heard. Nothing: the timing.
 switch (args)
 {
     case ["score", .. var files]:
         foreach (string file in files)
             Score(file);
+        break;
+    case ["phrases", .. var tables]:
+        foreach (string table in tables)
+            Ways(table);
         break;
     case ["say", var engine, .. var notes]:
         Say(engine, notes);
@@ -38,6 +42,29 @@ static void Score(string file)
     int wrongAll = marked.Sum(m => m.Wrong.Count);
     int right = expected - missedAll;
     Console.WriteLine($"{Path.GetFileName(file)}: {marked.Count} notes, {expected} facts expected, {right} right, {missedAll} missed, {wrongAll} wrong: precision {100.0 * right / (right + wrongAll):0.0} %, recall {100.0 * right / expected:0.0} %, whole notes right {marked.Count(m => m.Right)}");
+}
+
+static void Ways(string table)
+{
+    foreach (var area in PhraseTable.Read(table).GroupBy(w => w.Area))
+    {
+        int right = 0;
+        foreach (var way in area)
+        {
+            var heard = way.Hear();
+            if (way.IsRight(heard))
+            {
+                right++;
+                continue;
+            }
+
+            Console.WriteLine($"{way.Line}: {way.Text}");
+            Console.WriteLine($"    due     {(way.Asks ? "?" : string.Join(" & ", way.Facts))}");
+            Console.WriteLine($"    heard   {string.Join(" & ", heard.Facts.Select(f => f.Code))}{string.Concat(heard.Doubts.Select(d => $" ? {d.Question}"))}{(heard.Unused.Count > 0 ? $" unused: {string.Join(" | ", heard.UnusedWords)}" : "")}");
+        }
+
+        Console.WriteLine($"{Path.GetFileName(table)}, {area.Key}: {right} of {area.Count()} right");
+    }
 }
 
 static void Say(string engine, string[] notes)

@@ -24,6 +24,13 @@ internal static class Lexicon
     /// <summary>Words that may be left over beside a deed and leave it certain.</summary>
     public static readonly HashSet<string> Passing = [.. Rows("passing").SelectMany(r => r[1].Split("; "))];
 
+    /// <summary>Stems of plain words and of what is done or found: none of them is a part misspelt.</summary>
+    public static readonly HashSet<string> Common =
+    [
+        .. new[] { "deeds", "conditions", "containers", "fasteners", "pieces", "passing" }.SelectMany(Rows).SelectMany(r => r[^1].Split([' ', ';'], StringSplitOptions.RemoveEmptyEntries)).Concat(Fillers).Select(Token.StemOf),
+        "breathe", "balance", "exhausting", "alternate", "starting", "retain", "inject", "springy", "heather", "courier",
+    ];
+
     private static PhraseBook<T> Read<T>(string table, Func<string[], T> value)
     {
         var book = new PhraseBook<T>();

@@ -30,7 +30,7 @@ internal sealed class LineFinder
         ["strap"] = "wire",
     };
 
-    private static readonly HashSet<string> Plain = ["the", "my", "both", "old", "rubber", "little", "small", "big", "short", "long", "braided", "metal", "steel", "flexible", "copper", "plastic", "all", "that", "other", "two", "its"];
+    private static readonly HashSet<string> Plain = ["the", "my", "both", "old", "rubber", "little", "small", "big", "short", "long", "braided", "metal", "steel", "flexible", "copper", "plastic", "wee", "tiny", "all", "that", "other", "two", "its", "thick", "thin", "fat", "main", "corrugated", "old"];
 
     private readonly List<(Line Line, HashSet<string> Words)> lines = [];
     private readonly HashSet<string> known = [];
@@ -96,14 +96,19 @@ internal sealed class LineFinder
         }
 
         // "drain the sump" is no pipe: a feed or drain alone needs a word of what flows in it.
-        if (end < 0 || (end == at + 1 && tokens[at].Stem is "feed" or "supply" or "drain" or "return" or "vent" or "plug" or "lead"))
+        if (end < 0)
+            return null;
+        string word = end < tokens.Count ? tokens[end].Text : "";
+        var owner = word is "to" or "from" or "on" or "for" or "of" or "into" or "at" ? partAt(tokens.ElementAtOrDefault(end + 1).Text is "the" or "my" ? end + 2 : end + 1) : null;
+        bool alone = end == at + 1 && tokens[at].Stem is "feed" or "supply" or "drain" or "return" or "vent" or "plug" or "lead";
+        // "plug on the alternator" is its wire: an alternator has no other plug.
+        if (alone && !(tokens[at].Stem is "plug" or "lead" && word is "on" or "to" or "from" && owner is { } wired && lines.Any(l => l.Line.Circuit == Circuit.Electrical && (wired.Ids.Contains(l.Line.From.Part) || wired.Ids.Contains(l.Line.To.Part)))))
             return null;
         said = [.. said.Take(Enumerable.Range(at, end - at).Count(k => !(Heads.TryGetValue(tokens[k].Stem, out string? s) && s is "" or "wire")))];
         bool plural = tokens[end - 1].Plural || tokens[from].Text == "both";
         var found = lines.Where(l => l.Line.Circuit == Circuit.Electrical == (head == "wire") && said.All(l.Words.Contains)).Select(l => l.Line).ToList();
         int to = end;
-        string word = end < tokens.Count ? tokens[end].Text : "";
-        if (word is "to" or "from" or "on" or "for" or "of" or "into" or "at" && partAt(tokens.ElementAtOrDefault(end + 1).Text is "the" or "my" ? end + 2 : end + 1) is { } part)
+        if (owner is { } part)
         {
             var joined = found.Where(l => part.Ids.Contains(l.From.Part) || part.Ids.Contains(l.To.Part)).ToList();
             if (joined.Count > 0)

@@ -57,10 +57,15 @@ internal sealed class PartIndex
 
     public EngineModel Engine { get; }
 
-    public PhraseBook<PartWord> Book { get; } = new();
+    public PhraseBook<PartWord> Book { get; } = new(stem => !Lexicon.Common.Contains(stem));
 
     /// <summary>Hoses, pipes and wires by description.</summary>
     public LineFinder Pipes { get; }
+
+    /// <summary>Whether a part of the first kind may be told by the name of the second: a tensioner by its chain.</summary>
+    public static bool Owns(string kind, string owner) => Owners.TryGetValue(kind, out var owners) && owners.Contains(owner);
+
+    private static readonly Dictionary<string, HashSet<string>> Owners = Lexicon.Rows("compounds").ToDictionary(r => r[0], r => r[1].Split("; ").ToHashSet());
 
     public IReadOnlyList<Part> Parts(string kind) => parts.GetValueOrDefault(kind) ?? [];
 

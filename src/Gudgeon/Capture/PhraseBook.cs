@@ -1,9 +1,11 @@
 namespace Gudgeon.Capture;
 
 /// <summary>Finds the longest listed phrase at a token, by word stems.</summary>
-internal sealed class PhraseBook<T>
+/// <param name="strange">Which stems are no plain words and so may be a listed word misspelt; none when it is left out.</param>
+internal sealed class PhraseBook<T>(Func<string, bool>? strange = null)
 {
     private readonly Dictionary<string, List<(string[] Stems, T Value)>> byFirst = [];
+    private readonly Spelling spelling = new();
 
     public void Add(string phrase, T value)
     {
@@ -13,6 +15,10 @@ internal sealed class PhraseBook<T>
         if (!byFirst.TryGetValue(stems[0], out var list))
             byFirst[stems[0]] = list = [];
         list.Add((stems, value));
+        if (strange is null)
+            return;
+        foreach (string stem in stems)
+            spelling.Add(stem);
     }
 
     /// <summary>Every entry of the longest phrase that stands at the token; empty when none does.</summary>
@@ -20,7 +26,7 @@ internal sealed class PhraseBook<T>
     {
         var found = new List<T>();
         int longest = 0;
-        if (at >= tokens.Count || !byFirst.TryGetValue(tokens[at].Stem, out var list))
+        if (at >= tokens.Count || !byFirst.TryGetValue(Meant(tokens[at].Stem), out var list))
             return (found, at);
         foreach (var (stems, value) in list)
         {
@@ -35,13 +41,15 @@ internal sealed class PhraseBook<T>
         return (found, at + longest);
     }
 
-    private static bool Stands(IReadOnlyList<Token> tokens, int at, string[] stems)
+    private string Meant(string stem) => strange is not null && spelling.Nearest(stem) is { } near && strange(stem) ? near : stem;
+
+    private bool Stands(IReadOnlyList<Token> tokens, int at, string[] stems)
     {
         if (at + stems.Length > tokens.Count)
             return false;
         for (int i = 0; i < stems.Length; i++)
         {
-            if (tokens[at + i].Stem != stems[i])
+            if (tokens[at + i].Stem != stems[i] && Meant(tokens[at + i].Stem) != stems[i])
                 return false;
         }
 

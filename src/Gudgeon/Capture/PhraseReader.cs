@@ -28,7 +28,7 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
             return new PlacePhrase(at, shelved.To, shelved.Place);
         if (places.At(at) is { } place)
             return new PlacePhrase(at, place.To, place.Place);
-        if (Place(at) is { } where)
+        if (Place(at) is { } where && !(Word(at) == "the" && things.At(at)?.To > where.To))
             return where;
         if (Amount(at) is { Amount.Unit: "finger" } fingers && Word(fingers.To) is "below" or "above" or "down" or "deep" or "wide" or "from" or "up")
             return fingers;

@@ -19,7 +19,12 @@ internal sealed partial class ThingReader
             bool linked = at > end;
             if (Word(at) is "the" && Word(at + 1) is "left" or "right" or "far" or "near" or "other" or "offside" or "nearside")
                 at++;
-            if ((linked || Word(at + 1) is "bank" or "side" or "hand") && Word(at) is "left" or "right" or "far" or "near" or "other" && (Word(at + 1) is "bank" or "side" or "hand" or "one" or "" or "'s" or "is" or "are" or "was" or "were" or "has" or "off" or "out" or "had" || (Word(at + 1) == "head" && Word(from - 1) != "and")))
+            if (!fastener && Belongs(end, values, selectors) is { } belongs)
+            {
+                end = belongs;
+                more = true;
+            }
+            else if ((linked || Word(at + 1) is "bank" or "side" or "hand") && Word(at) is "left" or "right" or "far" or "near" or "other" && (Word(at + 1) is "bank" or "side" or "hand" or "one" or "" or "'s" or "is" or "are" or "was" or "were" or "has" or "off" or "out" or "had" || (Word(at + 1) == "head" && Word(from - 1) != "and")))
             {
                 selectors.Side = Word(at);
                 end = Word(at + 1) is "hand" && Word(at + 2) is "side" or "bank" ? at + 3 : Word(at + 1) is "bank" or "side" or "hand" or "one" or "head" ? at + 2 : at + 1;
@@ -36,6 +41,24 @@ internal sealed partial class ThingReader
                 selectors.Numbers.AddRange(list.Numbers);
                 plural |= list.Numbers.Count > 1;
                 end = list.To;
+                more = true;
+            }
+            else if (Sides(Word(end) is "on" or "at" or "from" ? end + 1 : end < tokens.Count && tokens[end].Sort == TokenSort.Comma ? end + 1 : end) is { } sides && count > 1)
+            {
+                selectors.All = true;
+                end = sides;
+                more = true;
+            }
+            else if (count > 2 && values.All(v => index.Parts(v.Kind) is [{ Index.Count: 1 } one, ..] && (one.Cylinder is not null || one.Kind is "main-cap" or "carrier" or "main-bush")) && Near(end) is { } near)
+            {
+                selectors.Where.Add(near.Where);
+                end = near.To;
+                more = true;
+            }
+            else if (count > 1 && selectors.Except.Count == 0 && But(end, selectors, count) is { } but)
+            {
+                selectors.All = true;
+                end = but;
                 more = true;
             }
             else if (All(end, count, values) is { } all)
@@ -88,7 +111,7 @@ internal sealed partial class ThingReader
             numbers.Add(n.Int);
             to = n.To;
             string link = Word(to);
-            if ((link is "to" or "through" || (to < tokens.Count && tokens[to].Text == "-")) && NumberWords.At(tokens, to + 1) is { IsCount: true } last && last.Int > n.Int && last.Int <= 40 && !Sized(last.To))
+            if ((link is "to" or "through" or "thru" || (to < tokens.Count && tokens[to].Text == "-")) && NumberWords.At(tokens, to + 1) is { IsCount: true } last && last.Int > n.Int && last.Int <= 40 && !Sized(last.To))
             {
                 for (int i = n.Int + 1; i <= last.Int; i++)
                     numbers.Add(i);

@@ -5,7 +5,10 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
 {
     private static readonly HashSet<string> GasKinds = ["follower", "cam", "shim", "finger", "rocker", "spring", "guide", "seat", "stem-seal", "collet", "retainer", "pushrod", "phaser", "cam-cap", "cam-sprocket", "pivot", "cam-seal", "spring-seat"];
 
-    private static readonly HashSet<string> Level = ["upper", "lower", "front", "rear", "top", "bottom", "middle", "centre", "center", "inner", "outer", "back", "side"];
+    private static readonly HashSet<string> Level = ["upper", "lower", "front", "rear", "top", "bottom", "middle", "centre", "center", "inner", "outer", "back", "side", "last", "end", "rearmost", "hindmost", "foremost", "frontmost", "backmost"];
+
+    /// <summary>Words before a part that tell no two of a kind apart.</summary>
+    private static readonly HashSet<string> Kindly = ["engine", "petrol", "diesel", "gasoline", "overhead", "mechanical", "mech", "electric", "ignition", "duplex", "simplex", "ribbed", "radiator", "spark", "motor", "brake", "pressure", "main"];
 
     private static readonly HashSet<string> Loose = ["the", "my", "its", "their", "that", "this", "these", "those", "old", "new", "whole", "complete", "both", "a", "an", "poor", "bloody", "damn", "stupid", "original", "missing", "same", "big", "little", "long", "short", "dirty", "other", "actual", "wee", "tiny", "thick", "thin", "fat", "daft", "flipping", "rotten"];
 
@@ -37,10 +40,11 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         if (Word(from - 1) == "and" && gasTo == from - 1)
             selectors.Gas = gas;
         bool lobe = false;
+        bool sharedPlural = false;
         int at = Before(from, selectors, out bool other, out bool counted);
         if (at < 0)
             return null;
-        var (values, end) = Longest(at);
+        var (values, end) = Named(at, selectors);
         // "bottom cover" of an engine that has no such part may be the lower of its covers.
         if (end - at > 1 && Level.Contains(Word(at)) && values.All(v => v.IsLine ? index.Lines(v.Kind).Count == 0 : index.Parts(v.Kind).Count == 0) && Longest(at + 1) is { Values.Count: > 0 } shorter && shorter.Values.Any(v => index.Parts(v.Kind).Count > 0))
         {
@@ -51,7 +55,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         }
 
         if (values.Count > 0 && Word(end) == "and" && Longest(end + 1) is { Values.Count: > 0 } second && second.To - end > 2 && tokens[second.To - 1].Plural && index.Book.Longest([.. Enumerable.Range(at, end - at).Select(i => tokens[i]), tokens[second.To - 1]], 0) is { Values: [{ Rank: < 2 } shared, ..] } joined && joined.To == end - at + 1 && shared.Kind != values[0].Kind)
-            values = joined.Values;
+            (values, sharedPlural) = (joined.Values, true);
         if (values.Count == 0 || Word(end) is "tool" or "puller" or "compressor" or "extractor" or "socket" or "spanner" or "drift" or "jig" or "installer" or "remover" or "tools" && !values.Any(v => v.Kind == "ac-compressor"))
             return null;
         if (values.All(v => v.Rank == 2) && MoreWords.PlainMisheard.Contains(Word(end - 1)) && !Misheard(from, at, end))
@@ -75,7 +79,10 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
 
         if (end - at > 1 && Word(at) is "inlet" or "exhaust" or "intake" && values.Any(v => GasKinds.Contains(v.Kind)))
             selectors.Gas = Word(at) == "exhaust" ? "ex" : "in";
-        bool plural = tokens[end - 1].Plural || tokens[end - 1].Text is "halves" or "both";
+        bool plural = sharedPlural || tokens[end - 1].Plural || tokens[end - 1].Text is "halves" or "both" or "wiring";
+        // "inlets" of an engine with one inlet manifold are its valves.
+        if (plural && end == at + 1 && Stem(at) is "inlet" or "intake" or "exhaust" && Word(end) is not ("manifold" or "cam") && index.Parts(Stem(at) == "exhaust" ? "exhaust-manifold" : "inlet-manifold").Count < 2 && values.Any(v => v.Kind is "valve-in" or "valve-ex" && index.Parts(v.Kind).Count > 0) && Lexicon.Fasteners.Longest(tokens, end).Values.Count == 0)
+            values = [.. values.Where(v => v.Kind is "valve-in" or "valve-ex")];
         if (selectors.Numbers.Count > 0 && plural && counted)
         {
             // "six plugs": all of them when that is how many there are.
@@ -89,7 +96,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             selectors.Side = "other";
         int partEnd = end;
         end = Tail(end);
-        plural |= end > partEnd && tokens[end - 1].Plural;
+        plural |= end > partEnd && (tokens[end - 1].Plural || Word(end - 1) == "set");
         string fastener = Fastener(ref end, out bool boltsPlural);
         if (counted && fastener.Length > 0 && (selectors.Numbers is [_] || selectors.AllOf is not null))
         {
@@ -239,6 +246,13 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         for (int start = at; at < tokens.Count; at++)
         {
             string word = Word(at);
+            if (Sides(at) is { } both)
+            {
+                selectors.All = true;
+                at = both - 1;
+                continue;
+            }
+
             if (word is "left" or "right" or "far" or "near" or "offside" or "nearside" && Word(at + 1) is not ("in" or "on" or "out" or "the" or "to" or "back"))
             {
                 selectors.Side = word is "offside" or "nearside" ? "" : word;
@@ -265,7 +279,34 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
                 continue;
             }
 
+            if (Hand(at) is { } hand && (Longest(hand.To).Values.Count > 0 || Word(hand.To) is "side" or "bank" or "inlet" or "exhaust" or "intake" or "cylinder"))
+            {
+                selectors.Side = hand.Side;
+                at = hand.To - 1;
+                if (Word(at + 1) is "bank" or "side" && Longest(at + 2).Values.Count > 0)
+                    at++;
+                continue;
+            }
+
+            if (word is "odd" or "even" && Leads(Word(at + 1) == "numbered" ? at + 2 : at + 1))
+            {
+                selectors.Parity = word == "odd" ? 1 : 0;
+                if (Word(at + 1) == "numbered")
+                    at++;
+                continue;
+            }
+
+            if (word is "every" or "each" && Leads(Word(at + 1) == "single" ? at + 2 : at + 1))
+            {
+                selectors.All = true;
+                if (Word(at + 1) == "single")
+                    at++;
+                continue;
+            }
+
             bool part = Longest(at).Values.Count > 0;
+            if (!part && Kindly.Contains(word) && Longest(at + 1).Values.Count > 0)
+                continue;
             if (word is "inlet" or "intake" or "exhaust" && !LongPart(at) && Longest(Word(at + 1) == "side" ? at + 2 : at + 1) is { Values.Count: > 0 } next && next.Values.Any(v => GasKinds.Contains(v.Kind)))
             {
                 selectors.Gas = word == "exhaust" ? "ex" : "in";
@@ -274,19 +315,21 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
                 continue;
             }
 
-            if (part && !(Level.Contains(word) && !LongPart(at)))
+            if (part && !(Level.Contains(word) && (!LongPart(at) || Longest(at + 1).To > Longest(at).To)))
                 return at;
-            if (word is "number" or "numbers" or "cylinder" or "cylinders" && NumberWords.At(tokens, at + 1) is { IsCount: true } n && n.Int is > 0 and <= 40)
+            if (word is "number" or "numbers" or "cylinder" or "cylinders" or "nos" or "no" && NumberWords.At(tokens, at + 1) is { IsCount: true } n && n.Int is > 0 and <= 40)
             {
                 selectors.Numbers.Add(n.Int);
                 at = n.To - 1;
-                while ((Word(at + 1) is "and" || tokens.ElementAtOrDefault(at + 1).Sort == TokenSort.Comma) && NumberWords.At(tokens, at + 2) is { IsCount: true } next1 && next1.Int > selectors.Numbers[^1] && next1.Int <= 40)
+                while ((Word(at + 1) is "and" || tokens.ElementAtOrDefault(at + 1).Sort == TokenSort.Comma) && (Word(at + 2) is "number" or "cylinder" or "no" ? at + 3 : at + 2) is var follow && NumberWords.At(tokens, follow) is { IsCount: true } next1 && next1.Int > selectors.Numbers[^1] && next1.Int <= 40)
                 {
                     selectors.Numbers.Add(next1.Int);
                     at = next1.To - 1;
                 }
 
                 if (Word(at + 1) == "'s")
+                    at++;
+                else if (Word(at + 1) is "cylinder" && Longest(at + 2).Values.Count > 0 && word is not ("cylinder" or "cylinders"))
                     at++;
                 continue;
             }
@@ -303,9 +346,39 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
                 continue;
             }
 
+            // "all but number three plug"
+            if (selectors.All && selectors.Except.Count == 0 && But(at, selectors, 0) is { } but && Longest(but).Values.Count > 0)
+            {
+                at = but - 1;
+                continue;
+            }
+
             if (Level.Contains(word))
             {
-                selectors.Where.Add(word is "back" ? "rear" : word);
+                selectors.Where.Add(word is "back" or "rearmost" or "hindmost" or "backmost" ? "rear" : word is "foremost" or "frontmost" ? "front" : word);
+                continue;
+            }
+
+            // "first and last plugs": the outer two.
+            if (word == "first" && Word(at + 1) == "and" && Word(at + 2) is "last" && Longest(at + 3).Values.Count > 0)
+            {
+                selectors.Where.Add("outer");
+                at += 2;
+                continue;
+            }
+
+            // "first three plugs": from the front.
+            if (word == "first" && NumberWords.At(tokens, at + 1) is { Sort: NumSort.Whole, Value: > 1 and < 20 } fromFront && Leads(fromFront.To))
+            {
+                selectors.Where.Add("front");
+                continue;
+            }
+
+            // "one and two pistons", "one, two and four"
+            if (Listed(at) is { } listed)
+            {
+                selectors.Numbers.AddRange(listed.Numbers);
+                at = Word(listed.To) == "'s" ? listed.To : listed.To - 1;
                 continue;
             }
 
@@ -319,6 +392,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
                 if (Word(at + 1) == "'s")
                 {
                     oneNamed = true;
+                    counted = false;
                     at++;
                 }
                 continue;
@@ -337,18 +411,19 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
     /// <summary>A part follows here, perhaps after more selectors.</summary>
     private bool Leads(int at)
     {
-        for (int i = 0; i < 3 && at + i < tokens.Count; i++)
+        for (int i = 0; i < 4 && at + i < tokens.Count; i++)
         {
             if (Longest(at + i).Values.Count > 0 && Word(at + i) is not ("top" or "black"))
                 return true;
-            if (Word(at + i) is not ("inlet" or "exhaust" or "intake" or "left" or "right" or "upper" or "lower" or "front" or "rear" or "'s" or "other" or "old" or "new"))
+            if (!(Word(at + i) is "inlet" or "exhaust" or "intake" or "left" or "right" or "'s" or "other" or "old" or "new" or "pair" or "of" or "cylinder" || Level.Contains(Word(at + i)) || Kindly.Contains(Word(at + i)) || NumberWords.At(tokens, at + i) is { Sort: NumSort.Whole, Value: < 20 }))
                 return false;
         }
 
         return false;
     }
 
-    private (List<PartWord> Values, int To) Longest(int at) => index.Book.Longest(tokens, at);
+    private (List<PartWord> Values, int To) Longest(int at) =>
+        index.Book.Longest(tokens, at) is { Values.Count: > 0 } found ? found : Valves(at) ?? ([], at);
 
     /// <summary>A plain word stands for a part only in a part's company.</summary>
     private bool Misheard(int from, int at, int end) =>

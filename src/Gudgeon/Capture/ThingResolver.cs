@@ -35,6 +35,13 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
             best = [.. best.Where(w => !w.IsLine && index.Parts(w.Kind).Count > 1)];
         if (best.Any(w => w.IsLine) && best.Any(w => !w.IsLine))
             best = [.. best.Where(w => !w.IsLine)];
+        if (best.Count == 2 && best.All(w => w.Kind is "valve-in" or "valve-ex") && (plural || selectors.All))
+        {
+            // "valves": inlet and exhaust.
+            var sorts = best.Select(w => PartOf(w, selectors, true)).ToList();
+            return sorts[0] with { Ids = [.. sorts[0].Ids, .. sorts[1].Ids], Name = selectors.Numbers.Count > 0 ? $"valves of {string.Join(", ", selectors.Numbers)}" : "valves" };
+        }
+
         if (plural && best.Count == 2 && best.All(w => w.Kind.EndsWith("-manifold", StringComparison.Ordinal)))
         {
             // "manifolds": both of them.
@@ -72,8 +79,9 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
     private static Thing Line(IReadOnlyList<Line> lines, string said, Selectors selectors) =>
         new(ThingSort.Line, lines[0].Kind, [.. lines.Select(l => l.Id)], lines.Count == 1 && lines[0].Name.Length > 0 ? lines[0].Name : said) { Where = Where(selectors, false) };
 
-    private Thing PartOf(PartWord word, Selectors selectors, bool plural)
+    private Thing PartOf(PartWord word, Selectors said, bool plural)
     {
+        var selectors = said.Copy();
         var all = index.Parts(word.Kind);
         IReadOnlyList<Part> left = word.Id is null ? all : [.. all.Where(p => p.Id == word.Id)];
         bool numberUsed = false;
@@ -84,7 +92,10 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
             var named = left.Where(p => p.Name.StartsWith(selectors.Side + " ", StringComparison.OrdinalIgnoreCase)).ToList();
             var onBank = named.Count > 0 ? named : left.Any(p => p.Cylinder is not null && SideOf(p) == selectors.Side) ? [.. left.Where(p => SideOf(p) == selectors.Side)] : bank is { } b ? left.Where(p => p.Bank == b || (p.Bank is null && p.Cylinder is null && left.Count == 2 && p.Index.Count == 1 && p.Index[0] == b)).ToList() : [];
             if (onBank.Count > 0)
+            {
                 left = onBank;
+                selectors.Side = "";
+            }
             else if (bank is null && !selectors.Side.StartsWith("bank:", StringComparison.Ordinal) && left.Count == 2)
                 return TwoSides(left, selectors);
             else
@@ -105,6 +116,10 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
         else if (selectors.Numbers.Count == 0 && !plural && !selectors.All && Cylinder is { } cylinder && left.Count > 1 && left.Any(p => p.Cylinder == cylinder))
             left = [.. left.Where(p => p.Cylinder == cylinder)];
 
+        if (selectors.Except.Count > 0 || selectors.ExceptLast)
+            return AllBut(word.Kind, left, selectors);
+        if (selectors.Parity is { } parity && left.All(p => p.Index.Count > 0))
+            left = [.. left.Where(p => (p.Cylinder ?? p.Index[0]) % 2 == parity)];
         foreach (string picked in selectors.Where.ToList())
         {
             var byName = left.Where(p => p.Name.Split(' ').Contains(picked, StringComparer.OrdinalIgnoreCase)).ToList();
@@ -116,6 +131,7 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
         }
 
         left = ByGas(word.Kind, left, selectors);
+        left = InRow(left, selectors, plural || selectors.All);
         if (left.Count > 1 && !plural && !selectors.All && selectors is { Numbers.Count: 0, Side.Length: 0, Where.Count: 0, Gas.Length: 0 } && left.FirstOrDefault(p => p.Id == Same) is { } again)
             left = [again];
         string where = Where(selectors, !numberUsed);
@@ -124,6 +140,41 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
         if (left.Count > 1 && !plural && !selectors.All && !(numberUsed && selectors.Numbers.Count > 1))
             return Open(word.Kind, left, where);
         return Known(word.Kind, left, all, where);
+    }
+
+    /// <summary>"front", "last two", "middle", "outer": picked by the place in a single row, numbered from the front.</summary>
+    private static IReadOnlyList<Part> InRow(IReadOnlyList<Part> parts, Selectors selectors, bool plural)
+    {
+        if (parts.Count < 3 || selectors.Numbers.Count > 0 || parts.Any(p => p.Index.Count != 1 || (p.Cylinder is null && p.Kind is not ("main-cap" or "carrier" or "main-bush"))) || parts.Select(p => p.Bank).Distinct().Count() > 1)
+            return parts;
+        int all = parts.Count;
+        int some = selectors.AllOf ?? 0;
+        var row = parts.OrderBy(p => p.Cylinder ?? p.Index[0]).ToList();
+        string? word = selectors.Where.FirstOrDefault(w => w is "front" or "rear" or "last" or "middle" or "centre" or "center" or "outer" or "inner" or "end");
+        IReadOnlyList<Part> picked = word switch
+        {
+            "front" when !plural || some > 0 => [.. row.Take(Math.Max(1, some))],
+            "rear" or "last" when !plural || some > 0 => [.. row.TakeLast(Math.Max(1, some))],
+            "middle" or "centre" or "center" or "inner" when plural && all % 2 == 0 && all > 3 && some is 0 or 2 => [.. row.Skip((all / 2) - 1).Take(2)],
+            "middle" or "centre" or "center" when !plural && all % 2 == 1 => [row[all / 2]],
+            "outer" or "end" when plural && some is 0 or 2 => [row[0], row[^1]],
+            _ => [],
+        };
+        if (word is null || picked.Count == 0)
+            return parts;
+        selectors.Where.Remove(word);
+        return picked;
+    }
+
+    /// <summary>"all but number three", "all but the last"; a bare figure may say how many are left out, and then it is asked.</summary>
+    private Thing AllBut(string kind, IReadOnlyList<Part> parts, Selectors selectors)
+    {
+        var row = parts.OrderBy(p => p.Cylinder ?? p.Index[0]).ToList();
+        IReadOnlyList<Part> kept = selectors.ExceptLast ? [.. row.Take(row.Count - 1)] : [.. parts.Where(p => !selectors.Except.Contains(p.Cylinder ?? (p.Index.Count > 0 ? p.Index[0] : 0)))];
+        var named = Known(kind, kept, parts, "");
+        return selectors.ExceptCounts
+            ? named with { Others = [new Thing(ThingSort.Part, kind, [], index.NameOf(kind)) { Where = $"{parts.Count - selectors.Except[0]} of {parts.Count}" }] }
+            : named;
     }
 
     /// <summary>One is meant and the words do not say which.</summary>

@@ -63,7 +63,7 @@ internal static class Tokeniser
         return tokens;
     }
 
-    private static bool Digit(string text, int at) => at < text.Length && char.IsAsciiDigit(text[at]);
+    private static bool Digit(string text, int at) => at >= 0 && at < text.Length && char.IsAsciiDigit(text[at]);
 
     private static bool Letter(string text, int at) => at < text.Length && char.IsLetter(text[at]);
 
@@ -138,6 +138,12 @@ internal static class Tokeniser
             Mark(tokens, TokenSort.Stop, text, at, 1);
         else if (c == '?')
             Mark(tokens, TokenSort.Question, text, at, 1);
+        else if (IsApostrophe(c) && Digit(text, at - 1) && at + 1 < text.Length && text[at + 1] is 's' && !Letter(text, at + 2))
+        {
+            // "3's" is said as "three's".
+            Push(tokens, "'s", TokenSort.Word, text, at, 2);
+            return at + 2;
+        }
         else if (c is '\'' or '’' or '‘' or '“' or '"')
             return at + 1;
         else

@@ -97,7 +97,7 @@ internal sealed class Story
             yield return note;
     }
 
-    private static EarContext Set(EarContext context, string settings)
+    internal static EarContext Set(EarContext context, string settings)
     {
         foreach (string setting in settings.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
