@@ -32,6 +32,9 @@ public sealed class Book : IDisposable
     /// <summary>The folder's name, by which commands and addresses call the book.</summary>
     public string Name => Path.GetFileName(Folder);
 
+    /// <summary>What no other book has: the id of its first entry, which the sender gave. A copy of the book has it too.</summary>
+    public string Key => all.Count > 0 ? all[0].Id : Name;
+
     /// <summary>How things stand.</summary>
     public Bench Bench { get; private set; } = new();
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Gudgeon.Sums;
 
 namespace Gudgeon.Planning.Calendar;
 
@@ -13,23 +14,24 @@ public static class CalendarExport
 
     /// <param name="plan">The plan.</param>
     /// <param name="stamp">The instant at which it was made (DTSTAMP, UTC).</param>
-    /// <param name="book">A name for the book, part of each event's UID, so that a later export replaces the earlier.</param>
-    public static string Write(DayPlan plan, DateTimeOffset stamp, string book)
+    /// <param name="book">What no other book is called, part of each event's UID, so that a later export replaces the earlier.</param>
+    public static Outcome<string> Write(DayPlan plan, DateTimeOffset stamp, string book)
     {
-        var text = new StringBuilder();
-        Line(text, "BEGIN:VCALENDAR");
-        Line(text, "VERSION:2.0");
-        Line(text, "PRODID:-//Gudgeon//Bench plan//EN");
+        // 3.6: a calendar holds one component or more.
+        if (plan.Placed.IsEmpty)
+            return Outcome.Refused<string>(new Refusal("the calendar file", "nothing on any day", "work that has its days", "Look at the plan for why"));
+        var text = Begin("Bench plan");
         foreach (var placed in plan.Placed)
         {
             for (var piece = 0; piece < placed.Pieces.Length; piece++)
             {
                 var part = placed.Pieces.Length > 1 ? $" ({piece + 1} of {placed.Pieces.Length})" : "";
-                Line(text, "BEGIN:VEVENT");
-                Line(text, $"UID:{Escape($"{placed.Task.Id}-{piece + 1}@{book}")}");
-                Line(text, $"DTSTAMP:{stamp.UtcDateTime.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}");
-                Line(text, $"DTSTART:{Local(placed.Pieces[piece].From)}");
-                Line(text, $"DTEND:{Local(placed.Pieces[piece].Until)}");
+                var (from, until) = (Local(placed.Pieces[piece].From), Local(placed.Pieces[piece].Until));
+                BeginEvent(text, $"{placed.Task.Id}-{piece + 1}@{book}", stamp);
+                Line(text, $"DTSTART:{from}");
+                // 3.8.2.2: an end is later than its start; what takes no time has none.
+                if (until != from)
+                    Line(text, $"DTEND:{until}");
                 Line(text, $"SUMMARY:{Escape(placed.Task.Title + part)}");
                 if (!placed.Task.Wants.IsEmpty)
                     Line(text, $"DESCRIPTION:{Escape("Needs: " + string.Join(", ", placed.Task.Wants))}");
@@ -37,7 +39,25 @@ public static class CalendarExport
             }
         }
         Line(text, "END:VCALENDAR");
-        return text.ToString();
+        return Outcome.Of(text.ToString());
+    }
+
+    /// <summary>A calendar up to its first component.</summary>
+    internal static StringBuilder Begin(string product)
+    {
+        var text = new StringBuilder();
+        Line(text, "BEGIN:VCALENDAR");
+        Line(text, "VERSION:2.0");
+        Line(text, $"PRODID:-//Gudgeon//{product}//EN");
+        return text;
+    }
+
+    /// <summary>An event up to its own times.</summary>
+    internal static void BeginEvent(StringBuilder text, string uid, DateTimeOffset stamp)
+    {
+        Line(text, "BEGIN:VEVENT");
+        Line(text, $"UID:{Escape(uid)}");
+        Line(text, $"DTSTAMP:{stamp.UtcDateTime.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}");
     }
 
     /// <summary>TEXT (3.3.11): backslash, semicolon, comma and line break are escaped. Other control signs, which the form forbids, become their pictures.</summary>

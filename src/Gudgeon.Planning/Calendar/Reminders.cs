@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 
 namespace Gudgeon.Planning.Calendar;
 
@@ -10,22 +9,21 @@ public sealed record Reminder(string Id, DateOnly Day, string What);
 /// <summary>Reminders as an iCalendar file (RFC 5545): one whole-day event each, with an alarm in the morning of its day.</summary>
 public static class Reminders
 {
-    /// <param name="reminders">What falls due.</param>
+    /// <param name="reminders">What falls due; one or more.</param>
     /// <param name="stamp">The instant at which it was made (DTSTAMP, UTC).</param>
-    /// <param name="book">A name for the book, part of each event's UID.</param>
+    /// <param name="book">What no other book is called, part of each event's UID.</param>
     public static string Write(IReadOnlyList<Reminder> reminders, DateTimeOffset stamp, string book)
     {
-        var text = new StringBuilder();
-        CalendarExport.Line(text, "BEGIN:VCALENDAR");
-        CalendarExport.Line(text, "VERSION:2.0");
-        CalendarExport.Line(text, "PRODID:-//Gudgeon//Reminders//EN");
+        if (reminders.Count == 0)
+            throw new ArgumentException("A calendar holds one component or more (RFC 5545, 3.6).", nameof(reminders));
+        var text = CalendarExport.Begin("Reminders");
         foreach (var reminder in reminders)
         {
-            CalendarExport.Line(text, "BEGIN:VEVENT");
-            CalendarExport.Line(text, $"UID:{CalendarExport.Escape($"{reminder.Id}@{book}")}");
-            CalendarExport.Line(text, $"DTSTAMP:{stamp.UtcDateTime.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}");
+            CalendarExport.BeginEvent(text, $"{reminder.Id}@{book}", stamp);
             CalendarExport.Line(text, $"DTSTART;VALUE=DATE:{reminder.Day.ToString("yyyyMMdd", CultureInfo.InvariantCulture)}");
             CalendarExport.Line(text, $"SUMMARY:{CalendarExport.Escape(reminder.What)}");
+            // 3.8.2.7: what falls due takes nobody's day.
+            CalendarExport.Line(text, "TRANSP:TRANSPARENT");
             CalendarExport.Line(text, "BEGIN:VALARM");
             CalendarExport.Line(text, "ACTION:DISPLAY");
             CalendarExport.Line(text, $"DESCRIPTION:{CalendarExport.Escape(reminder.What)}");

@@ -103,9 +103,12 @@ public static class PlanCommands
         var report = book.Read(bench => DaysReport.Of(bench, new Circumstances(line.Desk.Now), StripReport.QuickEffort));
         if (ics is not null)
         {
+            var written = CalendarExport.Write(report.Plan, line.Desk.Now, book.Key);
+            if (!written.TryGet(out var text))
+                return line.Desk.Refuse(line.Json(parsed), written.Refusals);
             try
             {
-                File.WriteAllText(ics, CalendarExport.Write(report.Plan, line.Desk.Now, book.Name));
+                File.WriteAllText(ics, text);
             }
             catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
             {

@@ -71,7 +71,7 @@ public class CalendarExportTests
             @"SUMMARY:Head off\; careful (2 of 2)", @"DESCRIPTION:Needs: stand\, second person", "END:VEVENT",
             "END:VCALENDAR",
         ],
-        Unfold(CalendarExport.Write(plan, new DateTimeOffset(2030, 5, 1, 12, 0, 0, TimeSpan.FromHours(2)), "book")));
+        Unfold(CalendarExport.Write(plan, new DateTimeOffset(2030, 5, 1, 12, 0, 0, TimeSpan.FromHours(2)), "book").Value));
     }
 
     private static string[] Unfold(string text) => text.Replace("\r\n ", "").Replace("\r\n\t", "").Split("\r\n", StringSplitOptions.RemoveEmptyEntries);

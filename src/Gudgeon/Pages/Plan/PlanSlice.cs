@@ -30,8 +30,9 @@ public sealed class PlanSlice : ISlice
         var book = app.MapGroup("/books/{book}");
         book.MapGet("/reach", Reach);
         book.MapGet("/plan", Plan);
-        book.MapGet("/plan.ics", (Visit visit, TimeProvider clock) => Results.File(
-            Encoding.UTF8.GetBytes(CalendarExport.Write(Days(visit, clock).Plan, clock.GetUtcNow(), visit.Book.Name)), "text/calendar; charset=utf-8", "plan.ics"));
+        book.MapGet("/plan.ics", IResult (Visit visit, TimeProvider clock) => CalendarExport.Write(Days(visit, clock).Plan, clock.GetUtcNow(), visit.Book.Key) is var written && written.TryGet(out var text)
+            ? Results.File(Encoding.UTF8.GetBytes(text), "text/calendar; charset=utf-8", "plan.ics")
+            : Recording.Refused(visit, FormCollection.Empty, written.Refusals));
         book.MapPost("/keep-plan", StripSlice.Form((visit, _, _) => StripReport.Of(visit.Bench, Now(visit)) is { Steps.IsEmpty: false } report
             ? [new Tell(new PlanKept([.. report.Steps.Select(s => s.Work.Id)], report.Plan.TotalSeconds, report.Plan.BoundSeconds))]
             : []));

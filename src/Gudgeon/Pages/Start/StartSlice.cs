@@ -23,7 +23,7 @@ public sealed class StartSlice : ISlice
         book.MapGet("/built", (Visit visit) => new RazorComponentResult<BuiltPage>(new { Visit = visit }));
         book.MapPost("/built-with", StripSlice.Form((_, form, _) => [new Tell(new BuiltWith(form.Text("part"), form.Text("what"), form.Text("batch")))]));
         book.MapGet("/running-in.ics", IResult (Visit visit, TimeProvider clock) => visit.Bench.RunningIn is { } running
-            ? Results.File(Encoding.UTF8.GetBytes(Reminders.Write([.. running.Plan().Select(d => new Reminder(d.Due.Id, d.Day, d.Due.Do))], clock.GetUtcNow(), visit.Book.Name)), "text/calendar; charset=utf-8", "running-in.ics")
+            ? Results.File(Encoding.UTF8.GetBytes(Reminders.Write([.. running.Plan().Select(d => new Reminder(d.Due.Id, d.Day, d.Due.Do))], clock.GetUtcNow(), visit.Book.Key)), "text/calendar; charset=utf-8", "running-in.ics")
             : Recording.Refused(visit, FormCollection.Empty, [new Refusal("reminders", "no plan", "a running-in that was begun", "Plan the running in first")]));
         book.MapPost("/begin-start", StripSlice.Form((_, form, _) => [new BeginPage(BeginPage.FirstStart, form.Text("override") is { Length: > 0 } reason ? reason : null)]));
         book.MapPost("/start-step", StripSlice.Form((_, form, _) => [new Tell(new StartStepDone(form.Text("step"), form.Text("note")))]));
