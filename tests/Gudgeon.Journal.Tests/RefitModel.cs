@@ -17,7 +17,7 @@ internal sealed class RefitModel(int seed)
     public List<Recorded> Journal { get; } = [];
 
     /// <summary>Entries without which something is not back.</summary>
-    public static bool IsBack(Entry entry) => entry is PartOn or PartReturned or FastenersIn or LineJoined or PortOpened or TakenOut or SmallFitted or WayRoundSeen or GateLooked
+    public static bool IsBack(Entry entry) => entry is PartOn or PartReturned or FastenersIn or LineJoined or PortOpened or TakenOut or SmallFitted or StudsBack or HolesBlown or WayRoundSeen or GateLooked
         or OperationUndone or PartWashed or StageDone or GatePassed or GateOverridden or FluidMoved { Way: FluidWay.Filled };
 
     /// <summary>What the book holds against the work, and what is not back.</summary>
@@ -77,6 +77,8 @@ internal sealed class RefitModel(int seed)
         }
 
         Good(new TakeOff(part.Id, lots, Likely(0.9) ? "shelf" : null));
+        if (lots.Count > 0 && Likely(0.1))
+            Studs(joint!.Id);
         if (Likely(0.06))
             Tell(new PartSent(part.Id, "the invented shop", "skim"));
         else if (Likely(0.04))
@@ -85,6 +87,16 @@ internal sealed class RefitModel(int seed)
             Tell(new PutIn(Likely(0.5) ? "rag" : "tape", "the hole", chance.Next(1, 3)));
         foreach (var line in Bench.Engine.LinesOf(part.Id).Where(l => Bench.Line(l) is { IsParted: true, Caps.Count: 0 } && Likely(0.2)).ToArray())
             Tell(new PortCapped(line, Likely(0.5) ? Bench.Engine.Lines[line].From.Id : Bench.Engine.Lines[line].To.Id));
+    }
+
+    /// <summary>Some of the fasteners were nuts on studs, and some of the studs came out with them.</summary>
+    private void Studs(string joint)
+    {
+        var count = chance.Next(1, Bench.Joint(joint).Required!.Value + 1);
+        if (Likely(0.8))
+            Tell(new StudsCounted(joint, count));
+        var loose = chance.Next(1, count + 1);
+        Tell(new StudsOut(joint, loose, Likely(0.3) ? chance.Next(1, loose + 1) : 0));
     }
 
     /// <summary>Nothing comes off until a line is parted, something is done to the whole engine, or a question is answered yes.</summary>
@@ -152,8 +164,7 @@ internal sealed class RefitModel(int seed)
         }
 
         foreach (var id in Bench.Engine.JointsOf(part))
-            foreach (var small in Bench.Joint(id).Small.Where(s => s.Value.Fitted < s.Value.Found).ToArray())
-                Tell(new SmallFitted(id, small.Key, small.Value.Found - small.Value.Fitted));
+            FitSmall(id);
         var closes = Bench.GateClosedBy(part);
         if (closes is not null && GateCheck.Of(Bench, closes, part).Any(f => f.IsFirm))
             Tell(new GateOverridden(closes.Id, part, "an invented reason", []), new PartOn(part));
@@ -163,13 +174,23 @@ internal sealed class RefitModel(int seed)
             Fasten(Bench.Engine.Joints[id]);
     }
 
+    /// <summary>What goes in before a joint's fasteners: its small parts and its studs.</summary>
+    private void FitSmall(string joint)
+    {
+        foreach (var small in Bench.Joint(joint).Small.Where(s => s.Value.Fitted < s.Value.Found).ToArray())
+            Tell(new SmallFitted(joint, small.Key, small.Value.Found - small.Value.Fitted));
+        if (Bench.Joint(joint).Studs is { Out: > 0 } studs)
+            Tell(new StudsBack(joint, studs.Out, studs.Broken));
+    }
+
     private void Fasten(Joint joint)
     {
         var state = Bench.Joint(joint.Id);
-        foreach (var small in state.Small.Where(s => s.Value.Fitted < s.Value.Found).ToArray())
-            Tell(new SmallFitted(joint.Id, small.Key, small.Value.Found - small.Value.Fitted));
+        FitSmall(joint.Id);
         if (joint.IsCounted && Likely(0.25))
             Tell(new ProcedureSet(joint.Id, [new Stage(StageSort.Torque, "20 Nm", 20), new Stage(StageSort.Torque, "40 Nm", 40)], "oiled", Likely(0.3)));
+        if (state.Tightening.Procedure is not null)
+            Tell(new HolesBlown(joint.Id));
         var there = state.AtHand + state.In;
         var needed = state.Required ?? (there > 0 ? there : Math.Max(1, joint.Guess.Fewest));
         var fresh = Bench.IsOneUse(joint) ? needed - state.In : Math.Max(0, needed - state.In - (state.Required is null ? needed : state.AtHand));

@@ -17,6 +17,7 @@ public class TighteningTests
         book.Good(new TakeOff("head.1", [new OutLot(10, "M10x90", "", "bag 1")], "bench"));
         book.Good(new Tell(new ProcedureSet(Joint, stages, "oiled", renew, Source: "own book, page 45")));
         book.Good(new Tell(new PatternChosen(Joint, PatternSort.Grid, 10, 2)));
+        book.Good(new Tell(new HolesBlown(Joint)));
         book.Good(new Tell(new PartOn("head.1")));
         book.Good(new Tell(new FastenersIn(Joint, 10, fresh)));
         return book;
@@ -74,7 +75,7 @@ public class TighteningTests
         book.Good(new Tell(new FastenersOut(Joint, [new OutLot(10, "", "", "bag 1")])));
         book.Good(new Tell(new FastenersIn(Joint, 10)));
         Assert.False(book.Bench.IsFinal(Joint));
-        Assert.Equal(["one-use-again", "joint-not-final"], Findings(book));
+        Assert.Equal(["one-use-again", "joint-not-final", "holes-not-blown"], Findings(book));
     }
 
     /// <summary>Interrupted inside a torque stage: that stage again for all; inside an angle stage: slacken all, start again (common practice, no source).</summary>

@@ -66,6 +66,9 @@ public sealed class JointState
     /// <summary>Dowels, restrictors, jets and the like between its faces, by what they are.</summary>
     public SortedDictionary<string, SmallCount> Small { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Its studs, where it has any.</summary>
+    public StudCount Studs { get; internal set; }
+
     /// <summary>How tight, as it was told when they went in; empty where nobody said.</summary>
     public string How { get; internal set; } = "";
 

@@ -6,7 +6,7 @@ using Gudgeon.Sums.Motion;
 namespace Gudgeon.Journal;
 
 /// <summary>One thing to buy.</summary>
-/// <param name="Thing">Id of the part or joint; <c>shim</c> and a size in mm.</param>
+/// <param name="Thing">Id of the part or joint; <c>shim</c> and a size in mm; <c>stud</c> and its joint.</param>
 /// <param name="What">As one asks for it over the counter.</param>
 /// <param name="Need">How many new ones the engine wants, those at hand among them.</param>
 /// <param name="Why">Broken, lost, used once, stretched, scrapped, renewed at every strip.</param>
@@ -25,8 +25,9 @@ public sealed record BuyLine(string Thing, string What, int Need, int Ordered, i
 public static class BuyList
 {
     private const string Shim = "shim ";
+    private const string Stud = "stud ";
 
-    public static IReadOnlyList<BuyLine> Of(Bench bench) => [.. Parts(bench), .. Fasteners(bench), .. Shims(bench)];
+    public static IReadOnlyList<BuyLine> Of(Bench bench) => [.. Parts(bench), .. Fasteners(bench), .. Studs(bench), .. Shims(bench)];
 
     /// <summary>Parts that the owner may well renew as they are off: usually renewed in a full rebuild. Common practice, no source.</summary>
     public static IReadOnlyList<string> Usual(Bench bench) =>
@@ -35,9 +36,15 @@ public static class BuyList
     internal static Refusal? NoSuch(Bench bench, string thing) =>
         bench.Engine.Parts.ContainsKey(thing) ? bench.NoSuchPart(thing)
         : IsShim(thing) ? null
+        : IsStud(thing) ? bench.NoSuchJoint(thing[Stud.Length..])
         : bench.NoSuchJoint(thing);
 
-    internal static string NameOf(Bench bench, string thing) => IsShim(thing) ? $"{thing} mm" : bench.NameOf(thing);
+    internal static string NameOf(Bench bench, string thing) => IsShim(thing) ? $"{thing} mm" : IsStud(thing) ? $"{bench.NameOf(thing[Stud.Length..])} (studs)" : bench.NameOf(thing);
+
+    /// <summary>What the studs of a joint are called in the list.</summary>
+    internal static string StudsOf(string joint) => Stud + joint;
+
+    private static bool IsStud(string thing) => thing.StartsWith(Stud, StringComparison.Ordinal);
 
     private static bool IsShim(string thing) =>
         thing.StartsWith(Shim, StringComparison.Ordinal) && double.TryParse(thing[Shim.Length..], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var mm) && mm > 0;
@@ -91,6 +98,14 @@ public static class BuyList
             yield return new BuyLine(joint.Id, lot is null && size.Length > 0 ? $"{what} (size by the tables: measure one)" : what, need, bought?.Ordered ?? 0, bought?.AtHand ?? 0, why);
         }
     }
+
+    private static IEnumerable<BuyLine> Studs(Bench bench) =>
+        from joint in bench.Engine.Joints.Values
+        where bench.IsTouched(joint.Id) && !bench.Part(joint.Part).IsAbsent
+        let broken = bench.Joint(joint.Id).Studs.Broken
+        where broken > 0
+        let bought = bench.Bought.GetValueOrDefault(StudsOf(joint.Id))
+        select new BuyLine(StudsOf(joint.Id), $"stud for the {bench.NameOf(joint.Id)} (measure one: both threads and its length)", broken, bought?.Ordered ?? 0, bought?.AtHand ?? 0, $"{broken} broken");
 
     private static IEnumerable<BuyLine> Shims(Bench bench)
     {

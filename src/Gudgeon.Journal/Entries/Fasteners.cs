@@ -143,6 +143,11 @@ public sealed record FastenersIn(string Joint, int Count, int Fresh = 0, bool Al
             return new Refusal(name, $"the {bench.NameOf(bench.Engine.Joints[Joint].Part)} is still off", "the part back on before its fasteners", "Record the part as back on first");
         }
 
+        if (state.Studs.Out > 0 && (state.Required is { } all ? state.In + Count > all - state.Studs.Out : All))
+        {
+            return new Refusal(name, $"{state.In + Count} in with {StudCount.Many(state.Studs.Out)} out", "each stud in before its nut", "Screw the studs in again and say so");
+        }
+
         if (state.Required is not { } required)
         {
             var there = Math.Max(state.Opened, state.Opened + Count - Fresh - Reachable(state)) - state.Fresh;

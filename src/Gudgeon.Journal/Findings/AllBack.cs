@@ -11,7 +11,7 @@ public static class AllBack
     /// <summary>The same with what stands for a reason.</summary>
     internal static IEnumerable<Finding> Everything(Bench bench) =>
     [
-        .. Parts(bench), .. Joints(bench), .. TighteningFindings.NotFinal(bench), .. Lines(bench), .. SmallThings.StillIn(bench), .. SmallThings.Short(bench),
+        .. Parts(bench), .. Joints(bench), .. StudCount.NotBack(bench), .. TighteningFindings.NotFinal(bench), .. Lines(bench), .. SmallThings.StillIn(bench), .. SmallThings.Short(bench),
         .. Operations(bench), .. FluidAccount.Short(bench),
     ];
 

@@ -40,6 +40,8 @@ public static class FindingNames
     public const string FluidShort = "fluid-short";
     public const string BoltStretched = "bolt-stretched";
     public const string NotWashed = "not-washed";
+    public const string StudOut = "stud-out";
+    public const string HolesNotBlown = "holes-not-blown";
     public const string JointNotFinal = "joint-not-final";
     public const string OneUseAgain = "one-use-again";
     public const string StageInterrupted = "stage-interrupted";
@@ -83,6 +85,8 @@ public static class FindingNames
         [FluidShort] = "less of a fluid was filled than was drained",
         [BoltStretched] = "fasteners measured too long or necked are in again",
         [NotWashed] = "a part came back from a shop and is on the engine without having been washed",
+        [StudOut] = "a stud that came out with its nut is not back",
+        [HolesNotBlown] = "a joint is tightened by its book's stages and nobody said that its threads were run free and its blind holes blown out",
         [JointNotFinal] = "the fasteners of a joint are in and not every stage of its book is done",
         [OneUseAgain] = "fasteners that are used once went in again",
         [StageInterrupted] = "a long pause lies inside a stage: it is done again for all, and after an angle stage all are slackened",

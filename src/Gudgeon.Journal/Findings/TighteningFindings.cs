@@ -23,6 +23,8 @@ public static class TighteningFindings
                 yield return stretched;
             if (!bench.Joint(joint.Id).IsOpen && !bench.IsFinal(joint.Id))
                 yield return NotFinal(bench, joint);
+            if (NotBlown(bench, joint) is { } wet)
+                yield return wet;
             foreach (var finding in Ticks(bench, joint.Id))
                 yield return finding;
         }
@@ -57,6 +59,12 @@ public static class TighteningFindings
             ? new Finding(FindingNames.BoltStretched, joint.Id, bench.NameOf(joint.Id), $"{bad} that were measured too long or necked are in", "Take them out and fit new ones")
             : null;
     }
+
+    /// <summary>Oil or coolant below a bolt makes its torque false and can burst the casting: asked of every joint that is tightened by stages.</summary>
+    private static Finding? NotBlown(Bench bench, Joint joint) =>
+        bench.Joint(joint.Id) is { IsOpen: false, Required: not null, Tightening: { Procedure: not null, HolesBlown: false } }
+            ? new Finding(FindingNames.HolesNotBlown, joint.Id, bench.NameOf(joint.Id), "in, and nobody said that its threads were run free and its blind holes blown out", "Say so if it was done; else take them out, blow the holes out, eyes covered, and dry them")
+            : null;
 
     private static IEnumerable<Finding> Ticks(Bench bench, string joint)
     {

@@ -23,7 +23,7 @@ public static class GateCheck
         var soft = Parts(bench, gate, closer)
             .Concat(Plugs(bench, gate, closer))
             .Concat(StillIn(bench, gate, closer))
-            .Concat(Small(bench, gate, closer))
+            .Concat(BeforeItCloses(bench, gate, closer))
             .Concat(Bags(bench, gate, closer))
             .Concat(Ports(bench, gate))
             .Concat(MeasureFindings.Against(bench, gate.Readings))
@@ -78,13 +78,13 @@ public static class GateCheck
         where part is null || Concerns(part, closer)
         select SmallThings.StillIn(bench, item);
 
-    /// <summary>Small parts of what is inside, and of the joint that closes it: they go in before the part does.</summary>
-    private static IEnumerable<Finding> Small(Bench bench, Gate gate, Part? closer) =>
+    /// <summary>Small parts and studs of what is inside, and of the joint that closes it: they go in before the part does.</summary>
+    private static IEnumerable<Finding> BeforeItCloses(Bench bench, Gate gate, Part? closer) =>
         from joint in bench.Engine.Joints.Values
-        where bench.IsTouched(joint.Id) && bench.Joint(joint.Id).Small.Count > 0
+        where bench.IsTouched(joint.Id) && bench.Joint(joint.Id) is { Small.Count: > 0 } or { Studs.Out: > 0 }
         let part = bench.Engine.Parts[joint.Part]
         where part.Id == closer?.Id || ((gate.Back.Contains(part.Kind) || gate.Final.Contains(joint.Kind)) && Concerns(part, closer))
-        from finding in SmallThings.Short(bench, joint)
+        from finding in SmallThings.Short(bench, joint).Concat(StudCount.NotBack(bench, joint))
         select finding;
 
     private static IEnumerable<Finding> Bags(Bench bench, Gate gate, Part? closer) => !gate.Empty.Contains(Register.Bags) ? [] :

@@ -34,8 +34,13 @@ public sealed class RefitWaits
         if (outside.TryGetValue(part, out var figure))
             reasons.Add($"outside its limits: {figure}");
         foreach (var joint in bench.Engine.JointsOf(part).Select(id => bench.Engine.Joints[id]))
+        {
+            if (bench.Joint(joint.Id).Studs is { Out: > 0 } studs)
+                reasons.Add($"{StudCount.Many(studs.Out)} to screw in again first");
             if (BuyList.NeedOf(bench, joint) is { Need: > 0 } need && need.Need - (bench.Bought.GetValueOrDefault(joint.Id)?.AtHand ?? 0) is > 0 and var missing)
                 reasons.Add($"{missing} new {(missing == 1 ? "fastener" : "fasteners")} to get ({need.Why})");
+        }
+
         return reasons;
     }
 }

@@ -30,10 +30,16 @@ public static class TightenCommand
         var rocks = new Option<int>("--pitch-rocks") { Description = "With --bolts: on how many others the pitch gauge rocks", HelpName = "N" };
         var insert = new Option<string?>("--insert") { Description = "A thread insert went in; --hole says where", HelpName = "TEXT" };
         var hole = new Option<int>("--hole") { Description = "With --insert: its hole", HelpName = "N" };
+        var studs = new Option<int?>("--studs") { Description = "So many studs stand in the case, head or block, those that came out among them", HelpName = "N" };
+        var studsOut = new Option<int?>("--studs-out") { Description = "So many studs came out with their nuts", HelpName = "N" };
+        var studsBroken = new Option<int>("--studs-broken") { Description = "With --studs-out: how many of them broke", HelpName = "N" };
+        var studsBack = new Option<int?>("--studs-back") { Description = "So many studs are screwed in again", HelpName = "N" };
+        var studsNew = new Option<int>("--studs-new") { Description = "With --studs-back: how many of them are new", HelpName = "N" };
+        var holes = new Option<bool>("--holes-blown") { Description = "Threads were run free, blind holes blown out and dry" };
         var lever = new Option<string?>("--lever") { Description = "With --extension: from the square to the hand", HelpName = "LENGTH" };
         var extension = new Option<string?>("--extension") { Description = "Something stands on the end of the wrench: from the square to the fastener", HelpName = "LENGTH" };
         var angle = new Option<double>("--angle") { Description = "With --extension: 0 straight out, 90 square across", HelpName = "DEG" };
-        var tighten = new Command("tighten", "Shows the order and the stages of a joint, and ticks them. Example: gudgeon tighten head --stage 1 --wrench long") { name, set, threads, renew, washers, source, pattern, stage, numbers, wrench, setting, broken, bolts, most, rocks, insert, hole, lever, extension, angle };
+        var tighten = new Command("tighten", "Shows the order and the stages of a joint, and ticks them. Example: gudgeon tighten head --stage 1 --wrench long") { name, set, threads, renew, washers, source, pattern, stage, numbers, wrench, setting, broken, bolts, most, rocks, insert, hole, studs, studsOut, studsBroken, studsBack, studsNew, holes, lever, extension, angle };
         line.OnBook(tighten, (parsed, book) =>
         {
             var found = book.Read(bench => Naming.Joint(bench, string.Join(' ', parsed.GetRequiredValue(name))));
@@ -44,9 +50,13 @@ public static class TightenCommand
                 : parsed.GetValue(pattern) is { } sits ? Pattern(joint, sits)
                 : parsed.GetValue(bolts) is { } lengths ? Bolts(bench, joint, lengths, parsed.GetValue(most), parsed.GetValue(rocks), parsed.GetValue(source))
                 : parsed.GetValue(insert) is { } went ? Outcome.Of<Entry>(new InsertFitted(joint, parsed.GetValue(hole), went))
+                : parsed.GetValue(studs) is { } stand ? Outcome.Of<Entry>(new StudsCounted(joint, stand))
+                : parsed.GetValue(studsOut) is { } came ? Outcome.Of<Entry>(new StudsOut(joint, came, parsed.GetValue(studsBroken)))
+                : parsed.GetValue(studsBack) is { } back ? Outcome.Of<Entry>(new StudsBack(joint, back, parsed.GetValue(studsNew)))
+                : parsed.GetValue(holes) ? Outcome.Of<Entry>(new HolesBlown(joint))
                 : parsed.GetValue(extension) is { } longer ? Extension(bench, joint, parsed.GetValue(lever), longer, parsed.GetValue(angle))
-                : parsed.GetValue(broken) is { } at ? Outcome.Of<Entry>(new StageBrokenOff(joint, at, ""))
-                : parsed.GetValue(stage) is { } n ? Holes(bench, joint, parsed.GetValue(numbers)).Then(holes => TakeStage.Read(bench, joint, n, holes, parsed.GetValue(wrench), parsed.GetValue(setting) ?? "")).Then(done => Outcome.Of<Entry>(done))
+                : parsed.GetValue(broken) is { } off ? Outcome.Of<Entry>(new StageBrokenOff(joint, off, ""))
+                : parsed.GetValue(stage) is { } n ? Holes(bench, joint, parsed.GetValue(numbers)).Then(at => TakeStage.Read(bench, joint, n, at, parsed.GetValue(wrench), parsed.GetValue(setting) ?? "")).Then(done => Outcome.Of<Entry>(done))
                 : null);
             if (request is null)
                 return Show(line, parsed, book, joint);
@@ -143,6 +153,7 @@ public static class TightenCommand
                 ["order"] = plan is null ? null : new JsonArray([.. plan.Order.Select(h => JsonValue.Create(h))]),
                 ["order_from"] = plan?.From,
                 ["stages"] = new JsonArray([.. stages.Select(s => new JsonObject { ["stage"] = s.Words, ["done"] = s.Done, ["ticked"] = s.Ticked, ["set_nm"] = s.Set })]),
+                ["studs"] = state.Studs.IsKnown ? new JsonObject { ["counted"] = state.Studs.Counted, ["out"] = state.Studs.Out, ["broken"] = state.Studs.Broken } : null,
                 ["findings"] = new JsonArray([.. findings.Select(f => f.Json())]),
             };
             string[] text =
@@ -151,6 +162,7 @@ public static class TightenCommand
                 $"{bench.NameOf(joint)}: {(state.Required is { } n ? $"{state.In} of {n} in" : "not counted")}",
                 .. stages.Select((s, i) => $"  {i + 1}. {s.Words}: {(s.Done ? "done" : s.Ticked > 0 ? $"{s.Ticked} of {count} done" : "to do")}{(state.Tightening.Extension is not null && s.Set is { } set ? $"; set the wrench to {Units.Show(Math.Round(set, 1), "Nm")} for what is on its end" : "")}"),
                 .. state.Bolts is { } kept ? [kept.Words(bench)] : Array.Empty<string>(),
+                .. state.Studs.IsKnown ? [$"{bench.NameOf(joint)}: {state.Studs.Words()}"] : Array.Empty<string>(),
                 .. bench.InsertsOf(joint).Select(i => i.Words(bench)),
                 plan is null ? "No order: say how they sit, with --pattern." : $"Order by hole: {string.Join(" ", plan.Order)} ({plan.From})",
                 .. findings.Select(f => f.ToString()),

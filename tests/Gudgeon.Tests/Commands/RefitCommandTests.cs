@@ -46,6 +46,24 @@ public class RefitCommandTests
     }
 
     [Fact]
+    public void Studs_are_counted_missed_and_bought_by_command()
+    {
+        using var shell = Started();
+        shell.Good("off", "head", "--fasteners", "10 M10 bag 1", "--to", "bench");
+        Assert.Contains("10 studs counted, in the ", shell.Good("tighten", "head", "--studs", "10"), StringComparison.Ordinal);
+        Assert.Contains("2 studs came out with their nuts, 1 of them broken", shell.Good("tighten", "head", "--studs-out", "2", "--studs-broken", "1"), StringComparison.Ordinal);
+        var studs = Json(shell, "tighten", "head").GetProperty("studs");
+        Assert.Equal((10, 2, 1), (studs.GetProperty("counted").GetInt32(), studs.GetProperty("out").GetInt32(), studs.GetProperty("broken").GetInt32()));
+        Assert.Contains("10 studs, 2 of them out, 1 broken", shell.Run("tighten", "head").Output, StringComparison.Ordinal);
+        Assert.Contains("(stud j-head.1)", shell.Good("buy"), StringComparison.Ordinal);
+        shell.Good("buy", "stud j-head.1", "--at-hand", "1");
+        Assert.Contains("stud-out: ", shell.Run("check", "--back").Output, StringComparison.Ordinal);
+        Assert.Contains("2 studs screwed in again, 1 of them new", shell.Good("tighten", "head", "--studs-back", "2", "--studs-new", "1"), StringComparison.Ordinal);
+        Assert.DoesNotContain("stud-out: ", shell.Run("check", "--back").Output, StringComparison.Ordinal);
+        Assert.Contains("blind holes blown out and dry", shell.Good("tighten", "head", "--holes-blown"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Tighten_tells_the_setting_with_an_extension_and_keeps_lengths_and_inserts()
     {
         using var shell = HeadIn();

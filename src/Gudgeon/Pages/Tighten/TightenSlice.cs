@@ -30,6 +30,9 @@ public sealed class TightenSlice : ISlice
             var hole = form.Count("hole", "hole", refusals) ?? 0;
             return refusals.Count > 0 ? [] : [new Tell(new InsertFitted(form.Text("joint"), hole, form.Text("insert")))];
         }));
+        book.MapPost("/studs-counted", StripSlice.Form((_, form, refusals) => form.Count("count", "studs", refusals) is { } n ? [new Tell(new StudsCounted(form.Text("joint"), n))] : []));
+        book.MapPost("/studs-out", StripSlice.Form((_, form, refusals) => form.Count("count", "studs", refusals) is { } n ? [new Tell(new StudsOut(form.Text("joint"), n, form.Count("broken", "broken ones", refusals) ?? 0))] : []));
+        book.MapPost("/studs-back", StripSlice.Form((_, form, refusals) => form.Count("count", "studs", refusals) is { } n ? [new Tell(new StudsBack(form.Text("joint"), n, form.Count("fresh", "new ones", refusals) ?? 0))] : []));
         book.MapPost("/extension", StripSlice.Form(Extension));
         book.MapPost("/holes-blown", StripSlice.Form((_, form, _) => [new Tell(new HolesBlown(form.Text("joint")))]));
     }
