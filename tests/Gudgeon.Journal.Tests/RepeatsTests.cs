@@ -64,6 +64,43 @@ public class RepeatsTests
     }
 
     [Fact]
+    public void Two_persons_make_a_gauge_study_of_their_own()
+    {
+        using var book = new MeasureBook();
+        foreach (var (by, over) in new[] { ("Anna", 0), ("Ben", 1), ("anna ", 0), ("ben", 1) })
+            foreach (var spot in new[] { "front.upright", "rear.upright" })
+            {
+                var trial = char.IsLower(by[0]) ? 1 : 0;
+                var text = FormattableString.Invariant($"{57.985 + (spot[0] == 'r' ? 0.004 : 0) + 0.001 * over + 0.001 * trial:0.000}");
+                book.Good(new TakeReading(new Slot("crank.1", "main-journal", 1, spot), text, "mic", By: by));
+            }
+
+        // What nobody put a name to takes no part.
+        book.Read("crank.1", "main-journal", 1, "front.upright", "57.999");
+        Assert.Null(Of(book).Days);
+        var study = Of(book).Persons!.Table;
+        Assert.Equal(["Anna", "Ben"], study.Operators.Order());
+        Assert.Equal((2, 2, 2), (study.Readings.GetLength(0), study.Readings.GetLength(1), study.Readings.GetLength(2)));
+        // By hand, µm²: pairs 1 apart, four of them: 4·½ over 5 degrees, no interaction, is 0.4. Persons 1 apart over four readings each: mean square 2, (2 − 0.4)/4 = 0.4.
+        var (anova, _) = Gudgeon.Sums.Metrology.GaugeStudy.ByAnova(study.Readings);
+        Assert.Equal(0.4e-6, anova.Repeatability, 1e-12);
+        Assert.Equal(0.4e-6, anova.Reproducibility, 1e-12);
+    }
+
+    [Fact]
+    public void Who_read_is_kept_in_the_book_and_told()
+    {
+        using var book = new MeasureBook();
+        var slot = new Slot("crank.1", "main-journal", 1, "front.upright");
+        book.Good(new TakeReading(slot, "57.990", "mic", By: " Anna "));
+        book.Good(new TakeReading(slot, "57.991", "mic", By: "  "));
+        book.Inner.Reopen();
+        Assert.Equal(["Anna", null], book.Bench.ReadingsAt(slot).Select(r => r.Taken.By));
+        Assert.EndsWith(", by Anna", book.Bench.ReadingsAt(slot)[0].Taken.Words(book.Bench), StringComparison.Ordinal);
+        Assert.Contains("met a name of 61 signs; expected who took it, in 60 signs at most. Type a short name, or leave it out.", book.Refused(new TakeReading(slot, "57.990", "mic", By: new string('n', 61))), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void One_day_makes_no_study()
     {
         using var book = new MeasureBook();

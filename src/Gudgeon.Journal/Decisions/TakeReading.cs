@@ -5,7 +5,8 @@ namespace Gudgeon.Journal;
 /// <summary>A reading as it was typed, for one spot.</summary>
 /// <param name="Text">What was typed: a size, a distance from the gauge's zero, or pass or fail.</param>
 /// <param name="Meant">Where it can be read in several ways: the one that is meant, in the words of the refusal.</param>
-public sealed record TakeReading(Slot Slot, string Text, string? Instrument = null, double? PartC = null, double? GaugeC = null, string? Meant = null) : Request
+/// <param name="By">Who took it; null or empty where nobody said.</param>
+public sealed record TakeReading(Slot Slot, string Text, string? Instrument = null, double? PartC = null, double? GaugeC = null, string? Meant = null, string? By = null) : Request
 {
     public override Outcome<IReadOnlyList<Entry>> Decide(Bench bench)
     {
@@ -15,7 +16,7 @@ public sealed record TakeReading(Slot Slot, string Text, string? Instrument = nu
         return SpotText.Read(Text, spot!.Unit, bench.Units, zero, bench.NameOf(Slot), bench.NominalsOf(Slot), Meant).Then(value => Outcome.Of<IReadOnlyList<Entry>>(
         [
             new ReadingTaken(Slot.Part, Slot.Characteristic, Slot.Place, Slot.Spot, Text.Trim(), value, spot.Unit,
-                spot.Unit == Units.Look ? null : Instrument, bench.ReadingsAt(Slot).Count + 1, PartC, GaugeC),
+                spot.Unit == Units.Look ? null : Instrument, bench.ReadingsAt(Slot).Count + 1, PartC, GaugeC, string.IsNullOrWhiteSpace(By) ? null : By.Trim()),
         ]));
     }
 }

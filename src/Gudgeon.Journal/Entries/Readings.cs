@@ -18,6 +18,7 @@ public abstract partial record Entry;
 /// <param name="Repeat">1 for the first reading of the spot, 2 for the next.</param>
 /// <param name="PartC">Temperature of the part in °C, or null.</param>
 /// <param name="GaugeC">Temperature of the gauge in °C, or null.</param>
+/// <param name="By">Who took it, or null where nobody said.</param>
 public sealed record ReadingTaken(
     string Part,
     string Characteristic,
@@ -29,8 +30,11 @@ public sealed record ReadingTaken(
     string? Instrument = null,
     int Repeat = 1,
     double? PartC = null,
-    double? GaugeC = null) : Entry
+    double? GaugeC = null,
+    string? By = null) : Entry
 {
+    private const int LongestName = 60;
+
     [JsonIgnore]
     public Slot Slot => new(Part, Characteristic, Place, Spot);
 
@@ -43,12 +47,13 @@ public sealed record ReadingTaken(
         : Unit == Units.Look && Value is not (0 or 1) ? new Refusal(bench.NameOf(Slot), $"\"{AsTyped}\"", "pass or fail", "Say which")
         : Instrument is not null && bench.NoSuchInstrument(Instrument) is { } missing ? missing
         : Instrument is not null && bench.Instruments[Instrument].Unit != Unit ? new Refusal(bench.NameOf(Slot), $"{bench.InstrumentName(Instrument)}, which reads {Units.Sign(bench.Instruments[Instrument].Unit)}", $"an instrument that reads {Units.Sign(Unit)}", "Choose another instrument")
+        : By is not null && (string.IsNullOrWhiteSpace(By) || By.Length > LongestName) ? new Refusal(bench.NameOf(Slot), By.Length > LongestName ? $"a name of {By.Length} signs" : "no name", $"who took it, in {LongestName} signs at most", "Type a short name, or leave it out")
         : PartC is < -40 or > 200 || GaugeC is < -40 or > 200 ? new Refusal(bench.NameOf(Slot), "a temperature outside the workshop", "-40 to 200 °C", "Type it again")
         : null);
 
     public override string Words(Bench bench) =>
         $"{bench.NameOf(Slot)}: {(Unit == Units.Look ? Value == 1 ? "passes" : "fails" : Units.Show(Value, Unit))}"
-        + $"{(Understood ? $" (typed \"{AsTyped}\")" : "")}{(Instrument is null ? "" : $", {bench.InstrumentName(Instrument)}")}{(Repeat > 1 ? $", reading {Repeat}" : "")}"
+        + $"{(Understood ? $" (typed \"{AsTyped}\")" : "")}{(Instrument is null ? "" : $", {bench.InstrumentName(Instrument)}")}{(Repeat > 1 ? $", reading {Repeat}" : "")}{(By is null ? "" : $", by {By}")}"
         + (PartC is { } part ? $", part at {Units.Plain(part)} °C{(GaugeC is { } gauge ? $", gauge at {Units.Plain(gauge)} °C" : "")}" : "");
 
     /// <summary>True when what was typed is not the figure itself.</summary>

@@ -12,14 +12,16 @@ public sealed record RepeatedSpot(Slot Slot, string Name, IReadOnlyList<double> 
     public double Range => Samples.Range([.. Values]);
 }
 
-/// <summary>The same spots read on several days: a gauge study with a day in place of a person.</summary>
+/// <summary>A gauge study out of the book's own readings: the same spots read on several days, or by several persons.</summary>
 /// <param name="Width">Width of the tolerance of what was read, or null without limits on both sides.</param>
-public sealed record DayStudy(string Characteristic, StudyTable Table, double? Width);
+public sealed record BookStudy(string Characteristic, StudyTable Table, double? Width);
 
 /// <summary>How well the owner repeats with one instrument, from readings that are in the book anyway.</summary>
 /// <param name="Pooled">Standard deviation of one reading over all repeated spots, with its degrees of freedom; null without repeats.</param>
 /// <param name="ByRange">The same by the mean range of the pairs and triples.</param>
-public sealed record Repeats(InstrumentKept Instrument, IReadOnlyList<RepeatedSpot> Spots, (double Deviation, double Freedom)? Pooled, double? ByRange, DayStudy? Days)
+/// <param name="Days">The study with a day in place of a person; null without two days.</param>
+/// <param name="Persons">The study by those who were named as having read; null without two persons.</param>
+public sealed record Repeats(InstrumentKept Instrument, IReadOnlyList<RepeatedSpot> Spots, (double Deviation, double Freedom)? Pooled, double? ByRange, BookStudy? Days, BookStudy? Persons)
 {
     private const int MostTrials = 3;
 
@@ -35,31 +37,41 @@ public sealed record Repeats(InstrumentKept Instrument, IReadOnlyList<RepeatedSp
             spots,
             spots.Length == 0 ? null : Samples.Pooled(spots.Select(s => (s.Values.Count, s.Deviation)).ToArray()),
             alike?.Average(s => Samples.StandardDeviationFromRange([.. s.Values])),
-            StudyOf(bench, read));
+            StudyOf(bench, read, r => r.At.ToString("d MMM yyyy", CultureInfo.InvariantCulture)),
+            StudyOf(bench, [.. read.Where(r => r.Taken.By is not null)], Named(read)));
     }
 
-    /// <summary>The two or three days on which most spots of one characteristic were read twice or more; null without two days and two spots.</summary>
-    private static DayStudy? StudyOf(Bench bench, IReadOnlyList<Reading> read)
+    /// <summary>Persons as their names were first spelled: <c>Anna</c> and <c>anna</c> are one.</summary>
+    private static Func<Reading, string> Named(IEnumerable<Reading> read)
     {
-        DayStudy? best = null;
+        var spelled = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var name in read.Select(r => r.Taken.By).OfType<string>())
+            spelled.TryAdd(name, name);
+        return reading => spelled[reading.Taken.By!];
+    }
+
+    /// <summary>The two or three days or persons that read most spots of one characteristic twice or more; null without two of them and two spots.</summary>
+    private static BookStudy? StudyOf(Bench bench, IReadOnlyList<Reading> read, Func<Reading, string> who)
+    {
+        BookStudy? best = null;
         foreach (var of in read.GroupBy(r => r.Taken.Characteristic))
         {
-            var cells = of.GroupBy(r => (r.Taken.Slot, Day: r.At.ToString("d MMM yyyy", CultureInfo.InvariantCulture)))
+            var cells = of.GroupBy(r => (r.Taken.Slot, Who: who(r)))
                 .Where(g => g.Count() > 1).ToDictionary(g => g.Key, g => g.Select(r => r.Taken.Value).ToArray());
-            var days = cells.Keys.GroupBy(k => k.Day).OrderByDescending(g => g.Count()).Select(g => g.Key).Take(MostTrials).ToArray();
-            for (var count = days.Length; count >= 2; count--)
+            var all = cells.Keys.GroupBy(k => k.Who).OrderByDescending(g => g.Count()).Select(g => g.Key).Take(MostTrials).ToArray();
+            for (var count = all.Length; count >= 2; count--)
             {
-                var taken = days[..count];
-                var slots = cells.Keys.Select(k => k.Slot).Distinct().Where(s => taken.All(d => cells.ContainsKey((s, d)))).Take(10).ToArray();
+                var taken = all[..count];
+                var slots = cells.Keys.Select(k => k.Slot).Distinct().Where(s => taken.All(w => cells.ContainsKey((s, w)))).Take(10).ToArray();
                 if (slots.Length < 2 || best is { } held && held.Table.Parts.Count * held.Table.Operators.Count >= slots.Length * count)
                     continue;
-                var trials = Math.Min(MostTrials, slots.Min(s => taken.Min(d => cells[(s, d)].Length)));
+                var trials = Math.Min(MostTrials, slots.Min(s => taken.Min(w => cells[(s, w)].Length)));
                 var readings = new double[slots.Length, count, trials];
                 for (var s = 0; s < slots.Length; s++)
-                    for (var d = 0; d < count; d++)
+                    for (var w = 0; w < count; w++)
                         for (var t = 0; t < trials; t++)
-                            readings[s, d, t] = cells[(slots[s], taken[d])][t];
-                best = new DayStudy(of.Key, new StudyTable([.. slots.Select(bench.NameOf)], taken, readings), WidthOf(bench, of.Key, slots[0].Part));
+                            readings[s, w, t] = cells[(slots[s], taken[w])][t];
+                best = new BookStudy(of.Key, new StudyTable([.. slots.Select(bench.NameOf)], taken, readings), WidthOf(bench, of.Key, slots[0].Part));
             }
         }
 

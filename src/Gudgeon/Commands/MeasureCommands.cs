@@ -34,10 +34,11 @@ public static class MeasureCommands
         var partC = new Option<string?>("--part-c") { Description = "Temperature of the part in °C", HelpName = "C" };
         var gaugeC = new Option<string?>("--gauge-c") { Description = "Temperature of the gauge in °C", HelpName = "C" };
         var meant = new Option<string?>("--meant") { Description = "Where a reading can be read in several ways: the one that is meant, in the words of the refusal", HelpName = "WORDS" };
+        var by = new Option<string?>("--by") { Description = "Who took the readings", HelpName = "NAME" };
         var machined = new Option<string?>("--machined") { Description = "It was machined or renewed since, as this says: readings of earlier days no longer count", HelpName = "WHAT" };
         var notHere = new Option<string?>("--not-applicable") { Description = "It does not apply to this engine, because of this", HelpName = "WHY" };
         var everywhere = new Option<bool>("--everywhere") { Description = "With --not-applicable: on every part that carries it" };
-        var command = new Command("measure", "Records readings; without any, lists what is read where on the part. Example: gudgeon measure block bore --place 3 top.across=86.012 top.along=86.004 --with bg") { part, what, readings, place, with, partC, gaugeC, meant, machined, notHere, everywhere };
+        var command = new Command("measure", "Records readings; without any, lists what is read where on the part. Example: gudgeon measure block bore --place 3 top.across=86.012 top.along=86.004 --with bg") { part, what, readings, place, with, partC, gaugeC, meant, by, machined, notHere, everywhere };
         line.OnBook(command, (parsed, book) =>
         {
             var json = line.Json(parsed);
@@ -57,23 +58,43 @@ public static class MeasureCommands
             if (faults.Count > 0)
                 return line.Desk.Refuse(json, faults);
             var requests = texts.Select(t => t.Split('=', 2)).Select(t => (Request)new TakeReading(
-                new Slot(id, characteristic, parsed.GetValue(place), t.Length == 2 ? t[0] : "one"), t[^1], parsed.GetValue(with), partAt, gaugeAt, parsed.GetValue(meant))).ToArray();
-            var outcome = book.Submit(line.Desk.Sending(), requests);
-            var told = line.Desk.Show(json, book, outcome);
-            if (!json && outcome.TryGet(out var reply))
-                foreach (var doubt in book.Read(bench => Doubts.Of(bench).Where(d => reply.Entries.Any(e => e.Number == d.Reading.Number)).ToArray()))
-                    line.Desk.Output.WriteLine($"Is that right? {doubt.Why} Answer with gudgeon reading {doubt.Reading.Number} {(doubt.Suggested is null ? "" : $"--meant ({doubt.ShownSuggestion}), ")}--stands or --aside WHY");
-            return told;
+                new Slot(id, characteristic, parsed.GetValue(place), t.Length == 2 ? t[0] : "one"), t[^1], parsed.GetValue(with), partAt, gaugeAt, parsed.GetValue(meant), parsed.GetValue(by))).ToArray();
+            return line.Desk.Show(json, book, book.Submit(line.Desk.Sending(), requests), reply =>
+            {
+                var doubts = book.Read(bench => Doubts.Of(bench).Where(d => reply.Entries.Any(e => e.Number == d.Reading.Number)).ToArray());
+                return (Json(doubts), doubts.Select(Question));
+            });
         });
         return command;
     }
 
     private static int Started(CommandLine line, bool json, Book book)
     {
-        var rows = book.Read(bench => new Assessor(bench).Started().Select(VerdictCommands.Row).ToArray());
-        return line.Desk.Show(json, "measured", new JsonObject { ["figures"] = new JsonArray([.. rows.SelectMany(r => r.Json)]) },
-            rows.SelectMany(r => r.Lines).DefaultIfEmpty("Nothing is measured yet. See gudgeon measure PART for what can be."));
+        var (rows, doubts) = book.Read(bench => (new Assessor(bench).Started().Select(VerdictCommands.Row).ToArray(), Doubts.Of(bench)));
+        var facts = Json(doubts);
+        facts["figures"] = new JsonArray([.. rows.SelectMany(r => r.Json)]);
+        return line.Desk.Show(json, "measured", facts,
+            rows.SelectMany(r => r.Lines).Concat(doubts.Select(Question)).DefaultIfEmpty("Nothing is measured yet. See gudgeon measure PART for what can be."));
     }
+
+    private static JsonObject Json(IEnumerable<Doubt> doubts) => new()
+    {
+        ["doubts"] = new JsonArray([.. doubts.Select(d => new JsonObject
+        {
+            ["reading"] = d.Reading.Number,
+            ["part"] = d.Reading.Taken.Part,
+            ["place"] = d.Reading.Taken.Place,
+            ["characteristic"] = d.Reading.Taken.Characteristic,
+            ["spot"] = d.Reading.Taken.Spot,
+            ["value"] = d.Reading.Taken.Value,
+            ["unit"] = d.Reading.Taken.Unit,
+            ["why"] = d.Why,
+            ["suggested"] = d.Suggested,
+        })]),
+    };
+
+    private static string Question(Doubt doubt) =>
+        $"Is that right? {doubt.Why} Answer with gudgeon reading {doubt.Reading.Number} {(doubt.Suggested is null ? "" : $"--meant ({doubt.ShownSuggestion}), ")}--stands or --aside WHY";
 
     private static int OfPart(CommandLine line, bool json, Book book, string part, string? what)
     {

@@ -7,7 +7,7 @@ namespace Gudgeon.Commands;
 /// <summary>Tells what was recorded, in the book's own words, with the number to strike it out by.</summary>
 public static class Recording
 {
-    public static int Show(this Desk desk, bool json, Book book, Outcome<Reply> outcome)
+    public static int Show(this Desk desk, bool json, Book book, Outcome<Reply> outcome, Func<Reply, (JsonObject Facts, IEnumerable<string> Lines)>? beside = null)
     {
         if (!outcome.TryGet(out var reply))
         {
@@ -21,7 +21,10 @@ public static class Recording
             ["was_there"] = reply.WasThere,
         };
         var hint = told.Length == 0 ? [] : new[] { $"Wrong? gudgeon strike {told[^1].Number}" };
-        return desk.Show(json, "recorded", facts, told.Select(t => $"{t.Number,5}  {t.Words}").Concat(hint));
+        var (also, lines) = beside?.Invoke(reply) ?? ([], []);
+        foreach (var (name, value) in also)
+            facts[name] = value?.DeepClone();
+        return desk.Show(json, "recorded", facts, told.Select(t => $"{t.Number,5}  {t.Words}").Concat(hint).Concat(lines));
     }
 
     public static JsonObject Json(this Finding finding) => new()

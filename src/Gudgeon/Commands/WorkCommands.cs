@@ -75,7 +75,7 @@ internal static class WorkCommands
     {
         var id = new Argument<string>("id") { Description = "Id of the instrument" };
         var file = new Option<string?>("--table") { Description = "A gauge study from a file instead: a line for each reading, with part, person and figure", HelpName = "FILE" };
-        var command = new Command("repeats", "How well you repeat with an instrument, from the readings of the book; a gauge study where several days have it. Example: gudgeon repeats bg") { id, file };
+        var command = new Command("repeats", "How well you repeat with an instrument, from the readings of the book; a gauge study where several days or persons have it. Example: gudgeon repeats bg") { id, file };
         line.OnBook(command, (parsed, book) =>
         {
             var json = line.Json(parsed);
@@ -103,19 +103,23 @@ internal static class WorkCommands
                     : "No spot is read twice with it yet.",
             };
             if (study is not null)
-            {
-                var (anova, _) = GaugeStudy.ByAnova(study.Readings);
-                var byRange = study.SuitsRange ? GaugeStudy.ByRange(study.Readings) : null;
-                facts["study"] = new JsonObject { ["parts"] = study.Parts.Count, ["operators"] = study.Operators.Count, ["trials"] = study.Readings.GetLength(2), ["anova"] = Json(anova), ["range"] = byRange is null ? null : Json(byRange) };
-                lines.Add($"Gauge study of {study.Parts.Count} parts by {study.Operators.Count}, {study.Readings.GetLength(2)} readings of each:");
-                lines.Add($"    by analysis of variance: repeats {Show(Math.Sqrt(anova.Repeatability), repeats)}, between {Show(Math.Sqrt(anova.Reproducibility), repeats)}, measuring {anova.GaugeShare * 100:0.0} % of all");
-                if (byRange is not null)
-                    lines.Add($"    by average and range: repeats {Show(Math.Sqrt(byRange.Repeatability), repeats)}, between {Show(Math.Sqrt(byRange.Reproducibility), repeats)}, measuring {byRange.GaugeShare * 100:0.0} % of all");
-            }
-
+                facts["study"] = Study(study, repeats, lines);
+            if (repeats.Persons is { } persons)
+                facts["study_by_person"] = Study(persons.Table, repeats, lines);
             return line.Desk.Show(json, "repeats", facts, lines);
         });
         return command;
+    }
+
+    private static JsonObject Study(StudyTable study, Repeats repeats, List<string> lines)
+    {
+        var (anova, _) = GaugeStudy.ByAnova(study.Readings);
+        var byRange = study.SuitsRange ? GaugeStudy.ByRange(study.Readings) : null;
+        lines.Add($"Gauge study of {study.Parts.Count} parts by {string.Join(", ", study.Operators)}, {study.Readings.GetLength(2)} readings of each:");
+        lines.Add($"    by analysis of variance: repeats {Show(Math.Sqrt(anova.Repeatability), repeats)}, between {Show(Math.Sqrt(anova.Reproducibility), repeats)}, measuring {anova.GaugeShare * 100:0.0} % of all");
+        if (byRange is not null)
+            lines.Add($"    by average and range: repeats {Show(Math.Sqrt(byRange.Repeatability), repeats)}, between {Show(Math.Sqrt(byRange.Reproducibility), repeats)}, measuring {byRange.GaugeShare * 100:0.0} % of all");
+        return new JsonObject { ["parts"] = study.Parts.Count, ["operators"] = study.Operators.Count, ["trials"] = study.Readings.GetLength(2), ["anova"] = Json(anova), ["range"] = byRange is null ? null : Json(byRange) };
     }
 
     private static JsonObject Json(GaugeStudy study) => new()

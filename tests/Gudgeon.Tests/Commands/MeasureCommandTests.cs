@@ -35,6 +35,23 @@ public class MeasureCommandTests
     }
 
     [Fact]
+    public void Doubts_stand_in_the_json_of_what_was_recorded_and_of_what_is_measured()
+    {
+        using var shell = Judged();
+        var told = JsonDocument.Parse(shell.Good("measure", "block", "bore", "top.across=86.012", "top.along=80.612", "--with", "bg", "--by", "Anna", "--json")).RootElement;
+        Assert.Contains("by Anna", told.GetProperty("recorded")[1].GetProperty("words").GetString(), StringComparison.Ordinal);
+        foreach (var doubts in new[] { told.GetProperty("doubts"), JsonDocument.Parse(shell.Good("measure", "--json")).RootElement.GetProperty("doubts") })
+        {
+            var doubt = Assert.Single(doubts.EnumerateArray());
+            Assert.Equal(told.GetProperty("recorded")[1].GetProperty("number").GetInt64(), doubt.GetProperty("reading").GetInt64());
+            Assert.Equal(("block.1", 1, "bore", "top.along", 80.612, "mm"), (doubt.GetProperty("part").GetString(), doubt.GetProperty("place").GetInt32(), doubt.GetProperty("characteristic").GetString(), doubt.GetProperty("spot").GetString(), doubt.GetProperty("value").GetDouble(), doubt.GetProperty("unit").GetString()));
+            Assert.NotEmpty(doubt.GetProperty("why").GetString()!);
+        }
+
+        Assert.Contains("Is that right?", shell.Good("measure"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Verdict_ends_with_1_when_a_figure_is_out_or_too_close()
     {
         using var shell = Judged();

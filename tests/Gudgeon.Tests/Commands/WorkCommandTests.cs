@@ -86,6 +86,24 @@ public class WorkCommandTests
     }
 
     [Fact]
+    public void Repeats_work_out_a_study_by_person_from_the_book()
+    {
+        using var shell = new Shell();
+        File.WriteAllText(shell.File("answers.json"), """{"layout": "inline", "n": 4}""");
+        shell.Good("new", "Test engine", "--answers", shell.File("answers.json"));
+        shell.Good("instrument", "mic", "--sort", "mic");
+        foreach (var (by, over) in new[] { ("Anna", 0), ("Ben", 1) })
+            for (var trial = 0; trial < 2; trial++)
+                shell.Good("measure", "crank", "main-journal", FormattableString.Invariant($"front.upright={57.985 + 0.001 * over + 0.001 * trial:0.000}"), FormattableString.Invariant($"rear.upright={57.989 + 0.001 * over + 0.001 * trial:0.000}"), "--with", "mic", "--by", by);
+        // By hand, µm²: pairs 1 apart pooled over 5 degrees of freedom, 0.4; persons 1 apart, (2 − 0.4)/4 = 0.4.
+        var persons = JsonDocument.Parse(shell.Good("repeats", "mic", "--json")).RootElement.GetProperty("study_by_person");
+        Assert.Equal(2, persons.GetProperty("operators").GetInt32());
+        Assert.Equal(Math.Sqrt(0.4) / 1000, persons.GetProperty("anova").GetProperty("repeatability").GetDouble(), 1e-9);
+        Assert.Equal(Math.Sqrt(0.4) / 1000, persons.GetProperty("anova").GetProperty("reproducibility").GetDouble(), 1e-9);
+        Assert.Contains("Gauge study of 2 parts by Anna, Ben, 2 readings of each:", shell.Good("repeats", "mic"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Grades_by_command_are_told_with_the_verdict()
     {
         using var shell = new Shell();

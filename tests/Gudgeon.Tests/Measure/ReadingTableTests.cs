@@ -41,6 +41,15 @@ public class ReadingTableTests : IDisposable
     }
 
     [Fact]
+    public void Who_read_comes_back_with_the_reading()
+    {
+        Good(new TakeReading(new Slot("block.1", "bore", 1, "top.across"), "86.012", "bg", By: "Anna, the elder"));
+        Assert.Contains(",86.012,86.012,mm,bg,,,\"Anna, the elder\",", Written());
+        Good(ReadingTable.Read(Written()).Value);
+        Assert.Equal(["Anna, the elder", "Anna, the elder"], book.Read(b => b.Readings.Values.Select(r => r.Taken.By).ToArray()));
+    }
+
+    [Fact]
     public void Size_below_nought_stays_a_number_for_the_spreadsheet()
     {
         Good(new TakeReading(new Slot("block.1", "deck-face", 1, "near.g1"), "-0.020"));

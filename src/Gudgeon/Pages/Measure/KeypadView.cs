@@ -5,7 +5,11 @@ using Gudgeon.Sums;
 namespace Gudgeon.Pages.Measure;
 
 /// <summary>Which spot a keypad is asked for, with what is carried from one reading to the next.</summary>
-public sealed record KeypadAsked(string Part, string Characteristic, int Place, string Spot, string With, string PartC, string GaugeC);
+public sealed record KeypadAsked(string Part, string Characteristic, int Place, string Spot, string With, string PartC, string GaugeC, string By)
+{
+    /// <summary>What the next spot's address carries on: instrument, temperatures, who reads.</summary>
+    public string Carried => $"with={Uri.EscapeDataString(With)}&partc={Uri.EscapeDataString(PartC)}&gaugec={Uri.EscapeDataString(GaugeC)}&by={Uri.EscapeDataString(By)}";
+}
 
 /// <summary>A spot on the keypad page.</summary>
 /// <param name="Shown">What is read there, or empty.</param>
@@ -23,6 +27,7 @@ public sealed record KeypadView(
     string Title,
     IReadOnlyList<KeypadSpot> Spots,
     IReadOnlyList<InstrumentKept> Instruments,
+    IReadOnlyList<string> Persons,
     string ZeroWords,
     Assessment Now,
     IReadOnlyList<Assessment> Derived,
@@ -57,6 +62,7 @@ public sealed record KeypadView(
             $"{Sentence(place.Name)}: {characteristic.Name}",
             [.. grid.Select(s => new KeypadSpot(s.Id, s.Name, now.Figures.FirstOrDefault(f => f.Spot == s.Id)?.Shown ?? Plain(bench, place, characteristic, s), s == spot))],
             instruments,
+            [.. bench.Readings.Values.Select(r => r.Taken.By).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase)],
             ZeroOf(bench, with),
             now,
             derived,

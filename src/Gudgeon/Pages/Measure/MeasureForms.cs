@@ -20,11 +20,11 @@ internal static class MeasureForms
             return Outcome.Refused<IReadOnlyList<Request>>(faults);
         var lines = text.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (lines.Length <= 1)
-            return Outcome.Of<IReadOnlyList<Request>>([new TakeReading(new Slot(asked.Part, asked.Characteristic, asked.Place, asked.Spot), text, Instrument(asked), partC, gaugeC, meant)]);
+            return Outcome.Of<IReadOnlyList<Request>>([new TakeReading(new Slot(asked.Part, asked.Characteristic, asked.Place, asked.Spot), text, Instrument(asked), partC, gaugeC, meant, asked.By)]);
         var spots = KeypadView.SpotsFrom(bench, asked);
         if (lines.Length > spots.Count)
             return Outcome.Refused<IReadOnlyList<Request>>(new Refusal("the column", $"{lines.Length} readings", $"at most {spots.Count}, one for each spot from here on", "Paste those of this part only"));
-        return Outcome.Of<IReadOnlyList<Request>>([.. lines.Zip(spots, (line, slot) => new TakeReading(slot, line, Instrument(asked), partC, gaugeC))]);
+        return Outcome.Of<IReadOnlyList<Request>>([.. lines.Zip(spots, (line, slot) => new TakeReading(slot, line, Instrument(asked), partC, gaugeC, By: asked.By))]);
     }
 
     public static IReadOnlyList<Request> Zero(Visit visit, IFormCollection form, List<Refusal> refusals)

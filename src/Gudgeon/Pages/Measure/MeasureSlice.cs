@@ -18,7 +18,7 @@ public sealed class MeasureSlice : ISlice
         book.MapGet("/measure", (Visit visit) => new RazorComponentResult<MeasurePage>(new { Visit = visit, List = visit.Once(MeasureList.Of) }));
         book.MapGet("/measure/{part}", Sheet);
         book.MapGet("/measure/{part}/{characteristic}/{place:int}", (Visit visit, string part, string characteristic, int place) =>
-            Keypad(visit, new KeypadAsked(part, characteristic, place, visit.Http.Request.Query["spot"].ToString(), visit.Http.Request.Query["with"].ToString(), Query(visit, "partc"), Query(visit, "gaugec")), "", []));
+            Keypad(visit, new KeypadAsked(part, characteristic, place, visit.Http.Request.Query["spot"].ToString(), visit.Http.Request.Query["with"].ToString(), Query(visit, "partc"), Query(visit, "gaugec"), Query(visit, "by")), "", []));
         book.MapGet("/measure.csv", (Visit visit) => TypedResults.Text(ReadingTable.Write(visit.Bench), "text/csv", System.Text.Encoding.UTF8));
         book.MapPost("/measure/table", Strip.StripSlice.Form((_, form, refusals) =>
         {
@@ -66,7 +66,7 @@ public sealed class MeasureSlice : ISlice
     private static async Task<IResult> Read(Visit visit, HttpRequest request)
     {
         var form = await request.ReadFormAsync();
-        var asked = new KeypadAsked(form.Text("part"), form.Text("characteristic"), int.TryParse(form.Text("place"), NumberStyles.None, CultureInfo.InvariantCulture, out var place) ? place : 0, form.Text("spot"), form.Text("with"), form.Text("partc"), form.Text("gaugec"));
+        var asked = new KeypadAsked(form.Text("part"), form.Text("characteristic"), int.TryParse(form.Text("place"), NumberStyles.None, CultureInfo.InvariantCulture, out var place) ? place : 0, form.Text("spot"), form.Text("with"), form.Text("partc"), form.Text("gaugec"), form.Text("by"));
         var readings = MeasureForms.Readings(visit.Bench, asked, form.Text("reading"), form.Text("meant"));
         if (!readings.TryGet(out var requests))
             return Keypad(visit, asked, form.Text("reading"), readings.Refusals);
@@ -76,7 +76,7 @@ public sealed class MeasureSlice : ISlice
         var view = KeypadView.Of(visit.Bench, asked).Value;
         var next = view.After(reply.Entries.Count);
         var told = reply.Entries.Count == 0 ? "" : $"&told={reply.Entries[0].Number}-{reply.Entries[^1].Number}";
-        return Back.To($"{visit.Plate.Href(next.Path)}?spot={Uri.EscapeDataString(next.Spot)}&with={Uri.EscapeDataString(asked.With)}&partc={Uri.EscapeDataString(asked.PartC)}&gaugec={Uri.EscapeDataString(asked.GaugeC)}{told}");
+        return Back.To($"{visit.Plate.Href(next.Path)}?spot={Uri.EscapeDataString(next.Spot)}&{asked.Carried}{told}");
     }
 
     private static string Query(Visit visit, string name) => visit.Http.Request.Query[name].ToString();

@@ -8,7 +8,7 @@ namespace Gudgeon.Pages.Measure;
 /// <summary>Readings as a table that a spreadsheet opens: written out whole, read back in row by row.</summary>
 public static class ReadingTable
 {
-    private static readonly string[] columns = ["entry", "at", "part", "characteristic", "place", "spot", "reading", "value", "unit", "instrument", "part_c", "gauge_c", "set_aside"];
+    private static readonly string[] columns = ["entry", "at", "part", "characteristic", "place", "spot", "reading", "value", "unit", "instrument", "part_c", "gauge_c", "by", "set_aside"];
 
     /// <summary>All readings, those set aside too; RFC 4180 with CRLF line ends.</summary>
     public static string Write(Bench bench)
@@ -20,7 +20,7 @@ public static class ReadingTable
             string?[] cells =
             [
                 Number(reading.Number), reading.At.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture), taken.Part, taken.Characteristic, Number(taken.Place), taken.Spot,
-                taken.AsTyped, Number(taken.Value), taken.Unit, taken.Instrument, Number(taken.PartC), Number(taken.GaugeC), reading.SetAside,
+                taken.AsTyped, Number(taken.Value), taken.Unit, taken.Instrument, Number(taken.PartC), Number(taken.GaugeC), taken.By, reading.SetAside,
             ];
             table.AppendJoin(',', cells.Select(c => Cell(c ?? ""))).Append("\r\n");
         }
@@ -38,7 +38,7 @@ public static class ReadingTable
             return Refused("the table", rows.Count == 0 ? "nothing" : "one row", "a row of column names and a row for each reading", "Copy the table with its heading");
         var names = rows[0].Select(n => n.Trim().ToLowerInvariant()).ToArray();
         int At(params string[] of) => Array.FindIndex(names, of.Contains);
-        var (part, what, place, spot, reading, with, partC, gaugeC) = (At("part"), At("characteristic"), At("place"), At("spot"), At("reading"), At("instrument"), At("part_c"), At("gauge_c"));
+        var (part, what, place, spot, reading, with, partC, gaugeC, by) = (At("part"), At("characteristic"), At("place"), At("spot"), At("reading"), At("instrument"), At("part_c"), At("gauge_c"), At("by"));
         if (part < 0 || what < 0 || reading < 0)
             return Refused("the heading", string.Join(", ", rows[0]), "part, characteristic and reading among the columns", "Name the columns so; write the table out first to see them");
         var faults = new List<Refusal>();
@@ -63,7 +63,7 @@ public static class ReadingTable
             else if (number == 0)
                 faults.Add(new Refusal($"row {i}", $"place \"{Text(place)}\"", "a whole number", "Mend the row"));
             else
-                requests.Add(new TakeReading(new Slot(Text(part), Text(what), number, Text(spot).Length > 0 ? Text(spot) : "one"), Text(reading).TrimStart('\''), Text(with).Length > 0 ? Text(with) : null, partAt, gaugeAt));
+                requests.Add(new TakeReading(new Slot(Text(part), Text(what), number, Text(spot).Length > 0 ? Text(spot) : "one"), Text(reading).TrimStart('\''), Text(with).Length > 0 ? Text(with) : null, partAt, gaugeAt, By: Text(by)));
         }
 
         return faults.Count > 0 ? Outcome.Refused<IReadOnlyList<Request>>(faults) : Outcome.Of<IReadOnlyList<Request>>(requests);
