@@ -154,7 +154,7 @@ public sealed class MeasureTests(BrowserFixture browser, Workshop workshop) : IC
         await page.GotoAsync($"{book}/measure");
         var table = await page.APIRequest.GetAsync($"{book}/measure.csv");
         var text = await table.TextAsync();
-        Assert.StartsWith("entry,at,part,characteristic,place,spot,reading,value,unit,instrument,part_c,gauge_c,set_aside\r\n", text, StringComparison.Ordinal);
+        Assert.StartsWith("entry,at,part,characteristic,place,spot,reading,value,unit,instrument,part_c,gauge_c,by,set_aside\r\n", text, StringComparison.Ordinal);
         Assert.Equal(46, text.Count(c => c == '\n'));
         await page.GetByText("Take readings from a table").ClickAsync();
         await page.GetByLabel("Rows with a heading").FillAsync("part;characteristic;place;spot;reading;instrument\ncrank.1;crankpin;2;front.throw;44,98;mic\n");
