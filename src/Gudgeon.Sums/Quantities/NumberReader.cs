@@ -75,7 +75,7 @@ internal static class NumberReader
         }
         if (rest.Length > 0 && NumberWords.IsFraction(rest[0], out var denominator))
             return new([new(used == 0 ? 1 : whole, denominator)], true, SkipOf(words, at, used + 1));
-        if (used == 0 && rest is ["a", var second, ..] && NumberWords.IsFraction(second, out denominator))
+        if (used == 0 && rest is ["a" or "an", var second, ..] && NumberWords.IsFraction(second, out denominator))
             return new([new(1, denominator)], true, SkipOf(words, at, 2));
         if (used == 0 && rest is ["a" or "an", ..])
             return new([Fraction.Of(1)], false, at + 1);

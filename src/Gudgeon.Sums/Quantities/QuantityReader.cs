@@ -10,7 +10,7 @@ internal static class QuantityReader
     internal static Parsed<T> Read<T>(string text, UnitTable table, BookUnits book, string where, Func<double, T> make)
     {
         ArgumentNullException.ThrowIfNull(text);
-        var asked = $"a {table.Kind} such as {table.Example}";
+        var asked = $"{OneOf(table)} such as {table.Example}";
         if (string.IsNullOrWhiteSpace(text))
             return Refuse<T>(text, where, "nothing", asked, "Type the figure, or leave this place for later");
         if (text.Length > LongestText)
@@ -75,7 +75,7 @@ internal static class QuantityReader
         }
         catch (ArgumentOutOfRangeException)
         {
-            return Refuse<T>(text, where, $"\"{text.Trim()}\"", $"a {table.Kind} that can exist", "Check the figure and its unit");
+            return Refuse<T>(text, where, $"\"{text.Trim()}\"", $"{OneOf(table)} that can exist", "Check the figure and its unit");
         }
     }
 
@@ -121,6 +121,8 @@ internal static class QuantityReader
 
     private static string Words(Fraction value, UnitMeaning meaning) => string.Create(CultureInfo.InvariantCulture,
         $"{value.Numerator / value.Denominator:0.############} {(char.IsAsciiDigit(meaning.Sign[0]) ? "× " : "")}{meaning.Sign}");
+
+    private static string OneOf(UnitTable table) => table.Kind.StartsWith('a') ? $"an {table.Kind}" : $"a {table.Kind}";
 
     private static string Known(UnitTable table) =>
         string.Join(", ", table.Aliases.Values.Where(m => m.Length == 1).Select(m => m[0].Sign).Where(s => !char.IsAsciiDigit(s[0])).Distinct());

@@ -34,7 +34,7 @@ public static class QuantityText
         ArgumentNullException.ThrowIfNull(text);
         // "degrees" alone leaves the scale to the book, as no unit does.
         var bare = text.TrimEnd();
-        string[] degrees = ["degrees", "degree", "deg", "°", "º"];
+        string[] degrees = ["degrees", "degree", "deg", "°", "º", "˚"];
         var scale = degrees.FirstOrDefault(d => bare.EndsWith(d, StringComparison.OrdinalIgnoreCase));
         var read = QuantityReader.Read(scale is null ? text : bare[..^scale.Length], Units.Temperature, book, where, Quantities.Temperature.FromCelsius);
         return read with { Text = text };

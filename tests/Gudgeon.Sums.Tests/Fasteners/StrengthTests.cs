@@ -55,6 +55,47 @@ public class StrengthTests
     public void Class_has_the_standard_strengths(string mark, double d, double proof, double yield, double tensile) =>
         Assert.Equal(new PropertyClass(mark, proof, yield, tensile), Of(mark, d));
 
+    // ISO 898-1:2013 table 3, from memory: proof stress, least yield, least tensile strength, MPa.
+    [Theory]
+    [InlineData("4.6", 39, 225, 240, 400)]
+    [InlineData("4.8", 39, 310, 340, 420)]
+    [InlineData("5.6", 39, 280, 300, 500)]
+    [InlineData("5.8", 39, 380, 420, 520)]
+    [InlineData("6.8", 39, 440, 480, 600)]
+    [InlineData("8.8", 39, 600, 660, 830)]
+    [InlineData("9.8", 16, 650, 720, 900)]
+    [InlineData("10.9", 39, 830, 940, 1040)]
+    [InlineData("12.9", 39, 970, 1100, 1220)]
+    public void Class_holds_to_its_largest_size_and_not_beyond(string mark, double d, double proof, double yield, double tensile)
+    {
+        Assert.Equal(new PropertyClass(mark, proof, yield, tensile), Of(mark, d));
+        Assert.False(PropertyClass.Of(mark, Length.FromMillimetres(d + 0.01)).Ok);
+    }
+
+    // SAE J429 table 1, from memory, ksi: the grade at its largest size and a step beyond, where it is weaker or unknown.
+    [Theory]
+    [InlineData("grade 2", 0.75, 55, 57, 74)]
+    [InlineData("grade 2", 0.76, 33, 36, 60)]
+    [InlineData("grade 2", 1.5, 33, 36, 60)]
+    [InlineData("grade 5", 1, 85, 92, 120)]
+    [InlineData("grade 5", 1.01, 74, 81, 105)]
+    [InlineData("grade 5", 1.5, 74, 81, 105)]
+    [InlineData(" GRADE   8 ", 1.5, 120, 130, 150)]
+    public void Grade_holds_to_its_largest_size(string mark, double inches, double proof, double yield, double tensile)
+    {
+        var strength = PropertyClass.Of(mark, Length.FromInches(inches)).Value;
+        Assert.Equal([proof, yield, tensile], new[] { strength.ProofMpa, strength.YieldMpa, strength.TensileMpa }.Select(mpa => Math.Round(Pressure.FromMegapascals(mpa).PoundsPerSquareInch / 1000, 6)));
+    }
+
+    [Theory]
+    [InlineData("grade 2")]
+    [InlineData("grade 5")]
+    [InlineData("grade 8")]
+    public void Grade_beyond_an_inch_and_a_half_is_refused(string mark) => Assert.False(PropertyClass.Of(mark, Length.FromInches(1.501)).Ok);
+
+    [Fact]
+    public void Mark_that_is_no_text_is_a_bug() => Assert.Throws<ArgumentNullException>(() => PropertyClass.Of(null!, Length.FromMillimetres(10)));
+
     // "10.9 yields at 900" is the nominal figure; the least one is 940 MPa.
     [Fact]
     public void Class_yield_is_the_least_not_the_nominal_one() => Assert.NotEqual(900, Of("10.9", 10).YieldMpa);

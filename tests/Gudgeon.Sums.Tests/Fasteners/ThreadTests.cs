@@ -58,6 +58,35 @@ public class ThreadTests
     [InlineData("7/16-20", "7/16 - 20 unf")]
     public void Find_reads_what_people_write(string size, string written) => Assert.Same(ThreadTable.Find(size).Value, ThreadTable.Find(written).Value);
 
+    // ASME B1.1, threads to the inch, coarse and fine; from memory.
+    [Theory]
+    [InlineData("1/4", 0.25, 20, 28)]
+    [InlineData("5/16", 0.3125, 18, 24)]
+    [InlineData("3/8", 0.375, 16, 24)]
+    [InlineData("7/16", 0.4375, 14, 20)]
+    [InlineData("1/2", 0.5, 13, 20)]
+    [InlineData("9/16", 0.5625, 12, 18)]
+    [InlineData("5/8", 0.625, 11, 18)]
+    [InlineData("3/4", 0.75, 10, 16)]
+    [InlineData("7/8", 0.875, 9, 14)]
+    [InlineData("1", 1, 8, 12)]
+    public void Unified_size_has_its_coarse_and_its_fine_thread(string size, double inches, int coarse, int fine)
+    {
+        foreach (var (perInch, series) in new[] { (coarse, "UNC"), (fine, "UNF") })
+        {
+            var thread = ThreadTable.Find($"{size} {series}").Value;
+            Assert.Equal($"{size}-{perInch}", thread.Designation);
+            Assert.Equal(ThreadFamily.Unified, thread.Family);
+            Assert.Equal(25.4 * inches, thread.NominalMm, 1e-12);
+            Assert.Equal(25.4 / perInch, thread.PitchMm, 1e-12);
+            Assert.Same(thread, ThreadTable.Find($"{size}-{perInch}").Value);
+            Assert.Same(thread, ThreadTable.Find($"{size}-{perInch} {series}").Value);
+        }
+    }
+
+    [Fact]
+    public void Size_that_is_no_text_is_a_bug() => Assert.Throws<ArgumentNullException>(() => ThreadTable.Find(null!));
+
     [Fact]
     public void Every_listed_thread_finds_itself() => Assert.All(ThreadTable.All, thread => Assert.Same(thread, ThreadTable.Find(thread.Designation).Value));
 

@@ -36,8 +36,40 @@ public class FiguresTests
     }
 
     [Theory]
+    [InlineData(999_999_999_999_999.0, 0, "999999999999999")]
+    [InlineData(1e15, 0, "1.000000E+015")]
+    [InlineData(-1e15, 0, "−1.000000E+015")]
+    [InlineData(-999_999_999_999_999.0, 0, "−999999999999999")]
+    [InlineData(0.1234567894, 9, "0.123456789")]
+    [InlineData(-0.1, 1, "−0.1")]
+    [InlineData(-0.9, 1, "−0.9")]
+    [InlineData(-0.04, 1, "0.0")]
+    public void Fixed_keeps_its_digits_to_the_edge(double value, int places, string shown) => Assert.Equal(shown, Figures.Fixed(value, places));
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(10)]
+    public void Fixed_withPlacesThatCannotBe_throws(int places) => Assert.Throws<ArgumentOutOfRangeException>(() => Figures.Fixed(1, places));
+
+    // GUM 7.2.6, two significant digits: 1 and 10 keep one place and none, whatever is below 10⁻⁸ keeps the nine places that there are.
+    [Theory]
+    [InlineData(1, 1)]
+    [InlineData(9.94, 1)]
+    [InlineData(9.96, 0)]
+    [InlineData(10, 0)]
+    [InlineData(2500, 0)]
+    [InlineData(1e-8, 9)]
+    [InlineData(1e-12, 9)]
+    public void PlacesFor_keepsTwoFigures(double u, int places) => Assert.Equal(places, Figures.PlacesFor(u));
+
+    [Fact]
+    public void Length_withNoUncertaintyToSpeakOf_goesToAMicrometre() =>
+        Assert.Equal("86.012\u00A0mm", Figures.Length(Length.FromMillimetres(86.0124), BookUnits.Metric, Length.Zero));
+
+    [Theory]
     [InlineData(0)]
     [InlineData(-1)]
     [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
     public void PlacesFor_noUncertainty_throws(double u) => Assert.Throws<ArgumentOutOfRangeException>(() => Figures.PlacesFor(u));
 }
