@@ -119,9 +119,9 @@ public class RoundnessTests
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => Lobes.DiameterVariation(1, Length.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => Lobes.VeeBlockFactor(1, Angle.FromDegrees(90)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Lobes.VeeBlockFactor(3, Angle.FromDegrees(180)));
+        Assert.StartsWith("The angle of a V lies between 0° and 180°.", Assert.Throws<ArgumentOutOfRangeException>(() => Lobes.VeeBlockFactor(3, Angle.FromDegrees(180))).Message);
         Assert.Throws<ArgumentOutOfRangeException>(() => Lobes.VeeBlockFactor(3, Angle.FromDegrees(0)));
-        Assert.Contains("cannot see three, five or seven lobes", Lobes.TwoPointCaution, StringComparison.Ordinal);
+        Assert.Equal("A two-point gauge cannot see three, five or seven lobes: the diameter is alike all round while the bore is not. Half the difference of two diameters is only the least that the roundness can be.", Lobes.TwoPointCaution);
         Assert.StartsWith("A roundness needs four points or more; there are 3.",
             Assert.Throws<ArgumentException>(() => Roundness.LeastSquaresCircle([new(0, 0), new(1, 0), new(0, 1)])).Message);
         Assert.Throws<ArgumentException>(() => Roundness.Algebraic([new(0, 0)]));

@@ -67,4 +67,62 @@ public class ShapeTextTests
     [InlineData("1 2 3", "North edge: met 3 readings; expected an even number of readings, so that the line has a middle. Read the line again with a foot that fits it an even number of times.")]
     public void Line_thatCannotBe_isRefused(string text, string message) =>
         Assert.Equal(message, string.Join(' ', ShapeText.Line(text, "North edge").Refusals));
+
+    // By hand: a quarter turn apart; 10 and 10 + 2·0.5 on the first and second place.
+    [Fact]
+    public void Section_typed_goes_round_from_the_right()
+    {
+        var points = ShapeText.Section("0 2 0 −4", 10, 0.5).Value;
+        Assert.Equal([(10, 0), (0, 11), (-10, 0), (0, -8)], points.Select(p => (Math.Round(p.X, 9) + 0.0, Math.Round(p.Y, 9) + 0.0)));
+    }
+
+    // By hand: the height stands first; two readings of 0.5 over 10 at a third of a turn are 11·(−½, ½√3).
+    [Fact]
+    public void Cylinder_typed_goes_round_at_each_height()
+    {
+        var points = ShapeText.Cylinder("5 0 2 0\n15 0 0 -2", 10, 0.5).Value;
+        Assert.Equal([5, 5, 5, 15, 15, 15], points.Select(p => p.Z));
+        Assert.Equal([10, -5.5, -5, 10, -5, -4.5], points.Select(p => Math.Round(p.X, 9)));
+        Assert.Equal([0, 9.526279442, -8.660254038, 0, 8.660254038, -7.794228634], points.Select(p => Math.Round(p.Y, 9)));
+    }
+
+    [Theory]
+    [InlineData("1 2 3 -3999", true)]
+    [InlineData("1 2 3 -4000", false)]
+    [InlineData("1 2 3 -4001", false)]
+    public void Section_must_stay_off_the_middle(string text, bool good)
+    {
+        Assert.Equal(good, ShapeText.Section(text, 4, 0.001).Ok);
+        Assert.Equal(good, ShapeText.Cylinder($"10 {text}\n20 1 2 3", 4, 0.001).Ok);
+    }
+
+    [Fact]
+    public void Radius_that_is_no_number_is_refused()
+    {
+        const string message = "radius: met NaN mm; expected above zero, and larger than what is read from it. Type half of the diameter.";
+        Says.One(message, ShapeText.Section("1 2 3 4", double.NaN, 0.001));
+        Says.One(message, ShapeText.Cylinder("10 1 2 3\n20 1 2 3", double.NaN, 0.001));
+    }
+
+    [Fact]
+    public void Cylinder_says_all_that_is_wrong() => Says.All(ShapeText.Cylinder("10 1\n10 1 2 3\n20 5 6", 0, 0.001),
+        "sections: met a line of 2 figures; expected a height, then three readings or more. Type the height of the section first, in mm.",
+        "sections: met a line of 3 figures; expected a height, then three readings or more. Type the height of the section first, in mm.",
+        "radius: met 0 mm; expected above zero, and larger than what is read from it. Type half of the diameter.");
+
+    [Fact]
+    public void Figure_that_is_none_is_told_with_its_line() => Says.All(ShapeText.Rows("1 2\n\n3 1e3 4\n+5 1,000.5", "heights"),
+        "heights, line 3: met \"1e3\"; expected a plain figure. Type figures only, with gaps between them.",
+        "heights, line 4: met \"1,000.5\"; expected a plain figure. Type figures only, with gaps between them.");
+
+    [Theory]
+    [InlineData("1 2\n3 4")]
+    [InlineData("1 2 3\n3 4 5")]
+    public void Face_of_two_by_two_is_taken(string text) => Assert.True(ShapeText.Face(text).Ok);
+
+    [Fact]
+    public void Line_of_two_readings_is_taken() => Assert.Equal([-1.5, 2], ShapeText.Line("-1,5 +2", "North edge").Value);
+
+    [Fact]
+    public void Text_that_is_none_is_a_bug() => Assert.Throws<ArgumentNullException>(() => ShapeText.Rows(null!, "heights"));
 }
