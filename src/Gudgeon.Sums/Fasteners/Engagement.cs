@@ -59,7 +59,7 @@ public static class Engagement
     /// </remarks>
     public static Outcome<Length> UsualLeast(Length nominal, HoleMaterial material) => new InputCheck()
         .Positive("thread diameter", nominal)
-        .Then(() => nominal * material switch { HoleMaterial.Steel => 1.0, HoleMaterial.CastIron => 1.3, _ => 2.0 });
+        .Then(() => nominal * (material switch { HoleMaterial.Steel => 10, HoleMaterial.CastIron => 13, _ => 20 }) / 10); // in tenths, so that 1.3·12 mm is 15.6 mm and no bit more
 
     private static double BoltPerTurn(ThreadLimits l, Length pitch) => l.NutMinorMost.Millimetres * (pitch.Millimetres / 2 + (l.BoltPitchLeast.Millimetres - l.NutMinorMost.Millimetres) / Math.Sqrt(3));
 
