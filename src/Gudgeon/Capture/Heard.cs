@@ -11,7 +11,14 @@ public sealed record Heard(string Text, IReadOnlyList<Fact> Facts, IReadOnlyList
 }
 
 /// <summary>One way to read what can be read two ways: the facts that would be recorded.</summary>
-public sealed record Reading(string Echo, IReadOnlyList<Fact> Facts);
+public sealed record Reading(string Echo, IReadOnlyList<Fact> Facts)
+{
+    /// <summary>Stands between the codes of its facts.</summary>
+    internal const string And = " & ";
+
+    /// <summary>Short and stable, by which this reading is chosen.</summary>
+    public string Code => string.Join(And, Facts.Select(f => f.Code));
+}
 
 /// <summary>
 /// What must be asked: words with several readings, a figure that was not told, or words not understood at all
@@ -19,7 +26,7 @@ public sealed record Reading(string Echo, IReadOnlyList<Fact> Facts);
 /// </summary>
 public sealed record Doubt(DoubtSort Sort, string Question, string Words, IReadOnlyList<Reading> Readings, IReadOnlyList<TextSpan> Spans)
 {
-    public string Code => $"{(Readings.Count > 0 ? "either" : Sort == DoubtSort.NotUnderstood ? "kept" : "ask")} {string.Join(" | ", Readings.Select(r => string.Join(" & ", r.Facts.Select(f => f.Code))))}".TrimEnd();
+    public string Code => $"{(Readings.Count > 0 ? "either" : Sort == DoubtSort.NotUnderstood ? "kept" : "ask")} {string.Join(" | ", Readings.Select(r => r.Code))}".TrimEnd();
 }
 
 public enum DoubtSort

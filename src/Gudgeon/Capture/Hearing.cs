@@ -14,6 +14,14 @@ public static class Hearing
     /// <summary>The note as it was said, for the journal to keep beside what was made of it.</summary>
     public static Said SaidOf(Heard heard) => new(heard.Text, string.Join(" | ", heard.UnusedWords));
 
+    /// <summary>The same for a line whose pieces were looked at first: what was left out of it, and what no longer fits it, is asked.</summary>
+    public static IReadOnlyList<Request> ToRequests(Sifted sifted, Bench bench, TimeSpan offset) =>
+    [
+        .. ToRequests(sifted.Kept, bench, offset),
+        .. sifted.Left.Select(l => Open(l.Fact, sifted.All, l.Why)),
+        .. sifted.Unfit.Select(key => new Tell(new J.Asked(key.Words(sifted.All.Text), $"chosen or left out before it was recorded as “{key.Code}”, which the line does not come to any more"))),
+    ];
+
     /// <summary>Requests in the order to decide them. Each is decided against the bench as the one before left it.</summary>
     /// <param name="offset">The owner's offset from UTC, for days that were said.</param>
     public static IReadOnlyList<Request> ToRequests(Heard heard, Bench bench, TimeSpan offset)
@@ -223,7 +231,10 @@ public static class Hearing
         new(thing?.Ids.Count > 1 ? [.. thing.Ids.Select(id => new J.Noted(id, mark, fact.Echo))] : [new J.Noted(thing?.Ids.FirstOrDefault(), mark, fact.Echo)]);
 
     private static Tell Open(Fact fact, Heard heard, string why) =>
-        new(new J.Asked(Words(fact, heard) is { Length: > 0 } words ? words : heard.Text, $"{why}: {fact.Echo}"));
+        new(new J.Asked(Words(fact, heard) is { Length: > 0 } words ? words : heard.Text, WhyOpen(why, fact)));
+
+    /// <summary>What a question says of a fact that was not recorded.</summary>
+    internal static string WhyOpen(string why, Fact fact) => $"{why}: {fact.Echo}";
 
     private static string OwnId(string name, Bench bench)
     {

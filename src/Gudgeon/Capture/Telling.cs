@@ -9,24 +9,31 @@ namespace Gudgeon.Capture;
 /// </summary>
 public static class Telling
 {
+    internal static Refusal NoWords { get; } = new("line", "nothing", "a few words", "Say what you did");
+
     /// <summary>Records the line with all that was understood of it; what was not understood is kept as an open question.</summary>
-    public static Outcome<Reply> Record(Book book, string text, Sending sending)
+    /// <param name="choices">What was left out or settled before, when its pieces were looked at; null for none.</param>
+    public static Outcome<Reply> Record(Book book, string text, Sending sending, Choices? choices = null)
     {
         if (string.IsNullOrWhiteSpace(text))
         {
-            return Outcome.Refused<Reply>(new Refusal("line", "nothing", "a few words", "Say what you did"));
+            return Outcome.Refused<Reply>(NoWords);
         }
 
         var (said, requests) = book.Read(bench =>
         {
-            var heard = Ear.Hear(text, bench.Engine, Context(book, bench, sending.At));
-            return (Hearing.SaidOf(heard), Hearing.ToRequests(heard, bench, sending.At.Offset));
+            var sifted = Hear(bench, text, sending.At, choices ?? Choices.None);
+            return (Hearing.SaidOf(sifted.All), Hearing.ToRequests(sifted, bench, sending.At.Offset));
         });
         return book.Submit(sending, said, requests);
     }
 
+    /// <summary>What a line comes to as the book stands, with the choices made. Records nothing.</summary>
+    public static Sifted Hear(Bench bench, string text, DateTimeOffset now, Choices choices) =>
+        Sifted.Of(Ear.Hear(text, bench.Engine, Context(bench, now)), choices);
+
     /// <summary>What the ear must know besides the words, out of what was recorded so far.</summary>
-    internal static EarContext Context(Book book, Bench bench, DateTimeOffset now)
+    internal static EarContext Context(Bench bench, DateTimeOffset now)
     {
         var context = Habits(bench, now) with
         {
@@ -37,10 +44,11 @@ public static class Telling
         };
 
         // "Same again" means the last line that was said, so that line is heard once more as if nothing were off yet.
-        if (bench.Told.LastOrDefault(r => r.Entry is Said)?.Entry is not Said last)
+        if (bench.Told.LastOrDefault(r => r.Entry is Said) is not { Entry: Said last } said)
             return context;
         var heard = Ear.Hear(last.Text, bench.Engine, context with { Off = new HashSet<string>() });
-        return context with { Last = heard.Facts, Sought = context.After(heard).Sought };
+        var open = bench.Told.Where(r => r.Act == said.Act).Select(r => r.Entry).OfType<Journal.Asked>().Select(a => a.Why).ToHashSet();
+        return context with { Last = [.. heard.Facts.Where(f => !open.Contains(Hearing.WhyOpen(Sifted.Tapped, f)))], Sought = context.After(heard).Sought };
     }
 
     /// <summary>How this owner speaks and what is off, without what was said last.</summary>

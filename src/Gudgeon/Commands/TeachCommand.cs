@@ -18,7 +18,7 @@ public static class TeachCommand
             string said = parsed.GetRequiredValue(word);
             string means = parsed.GetRequiredValue(term);
             bool mil = said.Trim().Equals("mil", StringComparison.OrdinalIgnoreCase);
-            bool known = mil ? means is "mm" or "thou" : book.Read(bench => Ear.Knows(means, bench.Engine, Telling.Context(book, bench, line.Desk.Sending(null).At)));
+            bool known = mil ? means is "mm" or "thou" : book.Read(bench => Ear.Knows(means, bench.Engine, Telling.Context(bench, line.Desk.Sending(null).At)));
             return known
                 ? line.Desk.Show(line.Json(parsed), book, book.Submit(line.Desk.Sending(null), new Tell(new WordTaught(said, means))))
                 : line.Desk.Refuse(line.Json(parsed), [new Refusal("meaning", $"\"{means}\"", mil ? "mm or thou" : "the name of a part, hose or wire", "Name it as the book does")]);

@@ -71,6 +71,9 @@ public sealed class Visit(HttpContext http, Book book, TimeProvider clock, Worke
     }
 }
 
+/// <summary>Marks a form that records nothing: it is answered while others read.</summary>
+public sealed record LooksOnly;
+
 /// <summary>Opens the book that the address names, and holds it still while its page is made.</summary>
 public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, Desks desks, WorkedOut workedOut, TimeProvider clock)
 {
@@ -90,7 +93,8 @@ public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, Desks desks
         }
 
         var desk = desks.Of(slug);
-        var looksOnly = HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method);
+        var looksOnly = HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method)
+            || context.GetEndpoint()?.Metadata.GetMetadata<LooksOnly>() is not null;
 
         // Another program may have written since: a note from the command line shows on the next page. Nobody who only
         // looks has to wait for the other readers when nothing was written.

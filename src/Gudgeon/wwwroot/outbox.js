@@ -178,7 +178,7 @@ document.addEventListener("submit", async event => {
 function wordsOf(form, button, fields) {
   const typed = fields.filter(([name, value]) => value && form.querySelector(`[name="${CSS.escape(name)}"]:not([type=hidden])`)).map(([, value]) => value);
   const done = button?.textContent.trim().replace(/\s+/g, " ") ?? "";
-  return (form.classList.contains("say") ? typed.join(" ") : [done, typed.join(", ")].filter(Boolean).join(": ")).slice(0, 300) || "a form";
+  return (form.matches(".say, .read-first") ? form.elements.line.value : [done, typed.join(", ")].filter(Boolean).join(": ")).slice(0, 300) || "a form";
 }
 
 function replaceWork(html) {

@@ -41,6 +41,34 @@ public class CommandTests
     }
 
     [Fact]
+    public void Note_tried_shows_its_pieces_and_records_nothing_and_a_piece_is_left_out_by_its_code()
+    {
+        const string Words = "starter off, three M10 by 60, bag 4";
+        using var shell = Started();
+        Assert.Contains("--without \"off starter.1\"", shell.Good("note", "--try", Words), StringComparison.Ordinal);
+        var heard = JsonDocument.Parse(shell.Good("note", "--try", Words, "--without", "off starter.1", "--json")).RootElement;
+        Assert.Equal("off starter.1", heard.GetProperty("pieces").EnumerateArray().Single(p => p.GetProperty("left_out").GetBoolean()).GetProperty("code").GetString());
+        Assert.Equal("Everything is on the engine.", shell.Good("account"));
+
+        var (exit, _, errors) = shell.Run("note", Words, "--without", "off water-pump.1");
+        Assert.Equal(1, exit);
+        Assert.Contains("off starter.1", errors, StringComparison.Ordinal);
+        Assert.DoesNotContain(Words, shell.Good("journal"), StringComparison.Ordinal);
+
+        Assert.Contains("left out before it was recorded: starter: off", shell.Good("note", Words, "--without", "off starter.1"), StringComparison.Ordinal);
+        Assert.DoesNotContain("  starter off", shell.Good("journal"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Note_is_settled_by_the_code_of_a_reading()
+    {
+        using var shell = Started();
+        var readings = JsonDocument.Parse(shell.Good("note", "--try", "deck one three tenths down", "--json")).RootElement.GetProperty("questions")[0].GetProperty("readings");
+        shell.Good("note", "deck one three tenths down", "--meant", readings[0].GetProperty("code").GetString()!);
+        Assert.DoesNotContain("Open:", shell.Good("journal"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Strike_by_command_puts_it_back_on()
     {
         using var shell = Started();

@@ -29,6 +29,8 @@ public sealed class StorySlice : ISlice
         book.MapGet("/when", (Visit visit, TimeProvider clock, string? back) => new RazorComponentResult<WhenPage>(new { Visit = visit, Now = clock.GetLocalNow(), Back = back ?? "" }));
         book.MapPost("/when", When);
         book.MapPost("/say", Say);
+        book.MapPost("/pieces", Pieces).WithMetadata(new LooksOnly());
+        book.MapPost("/read-first", ReadFirst).WithMetadata(new LooksOnly());
         book.MapPost("/settled", StripSlice.Form(Settle));
         book.MapPost("/meant", StripSlice.Form(Meant));
     }
@@ -36,8 +38,27 @@ public sealed class StorySlice : ISlice
     private static async Task<IResult> Say(Visit visit, HttpRequest request)
     {
         var form = await request.ReadFormAsync();
-        return Recording.Answer(visit, form, Telling.Record(visit.Book, form.Text("line"), visit.Sending(form)));
+        return Recording.Answer(visit, form, Telling.Record(visit.Book, form.Text("line"), visit.Sending(form), PieceFields.Read(form)));
     }
+
+    /// <summary>What a line comes to, for the page to show while it is typed: a piece of a page, nothing for no words.</summary>
+    private static async Task<IResult> Pieces(Visit visit, HttpRequest request)
+    {
+        var form = await request.ReadFormAsync();
+        return form.Text("line").Length == 0 ? Results.NoContent() : new RazorComponentResult<PiecesList>(new { Sifted = Hear(visit, form) });
+    }
+
+    /// <summary>The same as a page, for who has no script.</summary>
+    private static async Task<IResult> ReadFirst(Visit visit, HttpRequest request)
+    {
+        var form = await request.ReadFormAsync();
+        return form.Text("line").Length == 0
+            ? Recording.Answer(visit, form, Outcome.Refused<Reply>(Telling.NoWords))
+            : new RazorComponentResult<ReadFirstPage>(new { Visit = visit, Form = form, Sifted = Hear(visit, form) });
+    }
+
+    private static Sifted Hear(Visit visit, IFormCollection form) =>
+        Telling.Hear(visit.Bench, form.Text("line"), visit.Sending(form).At, PieceFields.Read(form));
 
     /// <summary>Sets or ends the time that what is sent from this browser was done at. No entry: nothing of the work is said yet.</summary>
     private static async Task<IResult> When(Visit visit, HttpRequest request, HttpResponse response, TimeProvider clock)

@@ -1,0 +1,19 @@
+using Gudgeon.Capture;
+
+namespace Gudgeon.Pages.Story;
+
+/// <summary>The fields in which a form carries what was made of a line's pieces. An unticked box sends nothing: what was shown and is not kept was left out.</summary>
+internal static class PieceFields
+{
+    public const string Piece = "piece";
+    public const string Keep = "keep";
+
+    /// <summary>With the number of the doubt behind it.</summary>
+    public const string Meant = "meant.";
+
+    public static Choices Read(IFormCollection form) => new(
+        [.. form[Piece].Except(form[Keep]).Select(key => PieceKey.Read(key!))],
+        [.. form.Where(f => f.Key.StartsWith(Meant, StringComparison.Ordinal)).Select(f => f.Value.ToString()).Where(key => key.Length > 0).Select(PieceKey.Read)]);
+
+    public static bool Holds(string field) => field is Piece or Keep || field.StartsWith(Meant, StringComparison.Ordinal);
+}
