@@ -25,5 +25,8 @@ public sealed partial class Bench
 
     internal void TellLead(LeadTold told, DateTimeOffset at) => leads[told.Part] = (told, at);
 
+    /// <summary>What was waited for has come.</summary>
+    internal void EndLead(string part) => leads.Remove(part);
+
     internal void TellMinutes(string what, int taken) => minutes[what] = taken;
 }

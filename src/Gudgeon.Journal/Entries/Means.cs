@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Gudgeon.Engine;
 using Gudgeon.Sums;
 
 namespace Gudgeon.Journal;
@@ -49,19 +50,29 @@ public sealed record HoursTold(IReadOnlyList<DayHours> Week) : Entry
 }
 
 /// <summary>What a piece of work takes on this engine, as its owner knows it. Stands before every guess.</summary>
-/// <param name="What">Part, line or operation.</param>
+/// <param name="What">Part, line or operation; <see cref="Washing"/> or <see cref="Reading"/> for one of that kind.</param>
 public sealed record MinutesTold(string What, int Minutes) : Entry
 {
+    /// <summary>Washing one part that is back from a shop.</summary>
+    public const string Washing = "wash";
+
+    /// <summary>Taking one reading and writing it down.</summary>
+    public const string Reading = "read";
+
     private const int Most = 6000;
 
-    public override IEnumerable<string> About() => [What];
+    private bool IsOfAKind => What is Washing or Reading;
+
+    public override IEnumerable<string> About() => IsOfAKind ? [] : [What];
 
     public override Refusal? Check(Bench bench) =>
-        !bench.Knows(What) ? new Refusal("minutes", $"\"{What}\"", "a part, line or operation of this engine", "Look at its name")
-        : Minutes is < 1 or > Most ? new Refusal(bench.NameOf(What), $"{Minutes} minutes", $"1 to {Most} minutes", "Say how long it takes")
+        !bench.Knows(What) && !IsOfAKind ? new Refusal("minutes", $"\"{What}\"", "a part, line or operation of this engine", "Look at its name")
+        : Minutes is < 1 or > Most ? new Refusal(Name(bench), $"{Minutes} minutes", $"1 to {Most} minutes", "Say how long it takes")
         : null;
 
-    public override string Words(Bench bench) => $"{bench.NameOf(What)}: {Minutes} minutes";
+    public override string Words(Bench bench) => $"{Name(bench)}: {Minutes} minutes";
+
+    private string Name(Bench bench) => IsOfAKind ? Guides.Minutes(What)!.What : bench.NameOf(What);
 
     internal override void Apply(Bench bench, Recorded recorded) => bench.TellMinutes(What, Minutes);
 }

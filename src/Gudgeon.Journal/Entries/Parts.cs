@@ -123,6 +123,7 @@ public sealed record PartReturned(string Part, string Shop, string? To = null) :
         bench.ChangePart(Part).Where = Whereabouts.Place(To);
         bench.ChangePart(Part).NeedsWash = true;
         bench.Away.Remove(Part);
+        bench.EndLead(Part);
         if (bench.IsBase(Part))
         {
             bench.MoveOn(Part);
@@ -159,5 +160,6 @@ public sealed record PartRenewed(string Part, string? To = null) : Entry
         bench.ChangePart(Part).Where = Whereabouts.Place(To);
         bench.ChangePart(Part).Renewed = true;
         bench.ChangePart(Part).NeedsWash = false;
+        bench.EndLead(Part);
     }
 }

@@ -34,6 +34,20 @@ public static class GateCheck
         return [.. Joints(bench, gate, closer), .. GateReadings.NotTaken(bench, gate, closer, p => Concerns(p, closer)), .. soft];
     }
 
+    /// <summary>Readings that a gate asks for before this part closes it and that were never taken: part, characteristic, how many spots wait.</summary>
+    public static IReadOnlyList<(string Part, Characteristic Characteristic, int Missing)> ReadingsBefore(Bench bench, Gate gate, Part closer)
+    {
+        var assessor = new Assessor(bench);
+        return
+        [
+            .. from finding in GateReadings.NotTaken(bench, gate, closer, p => Concerns(p, closer))
+               let characteristic = Characteristics.Find(finding.Characteristic)!
+               from part in finding.Parts
+               let places = bench.Places.On(bench.Engine.Parts[part], characteristic)
+               select (part, characteristic, characteristic.IsRead ? places.Sum(place => assessor.Of(characteristic, place).Missing) : 0),
+        ];
+    }
+
     /// <summary>What lies on another bank than the closing part is none of its business.</summary>
     private static bool Concerns(Part part, Part? closer) =>
         closer?.Bank is not { } bank || part.Bank is not { } other || bank == other;

@@ -3,6 +3,36 @@ using Gudgeon.Engine;
 
 namespace Gudgeon.Journal;
 
+/// <summary>What a part waits for on its way back.</summary>
+public enum RefitWaitKind
+{
+    /// <summary>It is away at a shop.</summary>
+    Shop,
+
+    /// <summary>The old one is scrapped and no new one has come.</summary>
+    Scrap,
+
+    /// <summary>It is renewed at every strip, and no new one is at hand.</summary>
+    Renewal,
+
+    /// <summary>It is back from a shop and wants washing.</summary>
+    Wash,
+
+    /// <summary>A figure of it is outside its limits.</summary>
+    Outside,
+
+    /// <summary>Studs of it came out and are screwed in again first.</summary>
+    Studs,
+
+    /// <summary>Fasteners of it are to get.</summary>
+    Fasteners,
+}
+
+/// <summary>One reason why a part had better wait.</summary>
+/// <param name="Words">In words that follow "it waits:".</param>
+/// <param name="Due">When it is promised; null when nobody said.</param>
+public sealed record RefitWait(RefitWaitKind Kind, string Words, DateTimeOffset? Due = null);
+
 /// <summary>Why a part that could go on by its place in the order had better wait.</summary>
 public sealed class RefitWaits
 {
@@ -19,28 +49,32 @@ public sealed class RefitWaits
     }
 
     /// <summary>Every reason, in words that follow "it waits:"; nothing when there is none.</summary>
-    public IReadOnlyList<string> Of(string part)
+    public IReadOnlyList<string> Of(string part) => [.. Reasons(part).Select(r => r.Words)];
+
+    /// <summary>Every reason; nothing when there is none.</summary>
+    public IEnumerable<RefitWait> Reasons(string part)
     {
         var state = bench.Part(part);
-        var reasons = new List<string>();
         if (state.Where.Spot == Spot.Shop)
-            reasons.Add($"{state.Where.Words(bench.NameOf)}{(bench.ShopDue(part) is { } due ? $", promised for {due.ToString("d MMMM", CultureInfo.InvariantCulture)}" : "")}");
+        {
+            var due = bench.ShopDue(part);
+            yield return new RefitWait(RefitWaitKind.Shop, $"{state.Where.Words(bench.NameOf)}{(due is { } day ? $", promised for {day.ToString("d MMMM", CultureInfo.InvariantCulture)}" : "")}", due);
+        }
+
         if (state.Where.Spot == Spot.Scrap)
-            reasons.Add("scrapped, and no new one has come");
+            yield return new RefitWait(RefitWaitKind.Scrap, "scrapped, and no new one has come");
         if (bench.Engine.Parts[part].Renewal == Renewal.EveryStrip && !state.Renewed)
-            reasons.Add("it is renewed at every strip, and no new one is at hand");
+            yield return new RefitWait(RefitWaitKind.Renewal, "it is renewed at every strip, and no new one is at hand");
         if (state.NeedsWash)
-            reasons.Add("back from a shop and not washed since");
+            yield return new RefitWait(RefitWaitKind.Wash, "back from a shop and not washed since");
         if (outside.TryGetValue(part, out var figure))
-            reasons.Add($"outside its limits: {figure}");
+            yield return new RefitWait(RefitWaitKind.Outside, $"outside its limits: {figure}");
         foreach (var joint in bench.Engine.JointsOf(part).Select(id => bench.Engine.Joints[id]))
         {
             if (bench.Joint(joint.Id).Studs is { Out: > 0 } studs)
-                reasons.Add($"{StudCount.Many(studs.Out)} to screw in again first");
+                yield return new RefitWait(RefitWaitKind.Studs, $"{StudCount.Many(studs.Out)} to screw in again first");
             if (BuyList.NeedOf(bench, joint) is { Need: > 0 } need && need.Need - (bench.Bought.GetValueOrDefault(joint.Id)?.AtHand ?? 0) is > 0 and var missing)
-                reasons.Add($"{missing} new {(missing == 1 ? "fastener" : "fasteners")} to get ({need.Why})");
+                yield return new RefitWait(RefitWaitKind.Fasteners, $"{missing} new {(missing == 1 ? "fastener" : "fasteners")} to get ({need.Why})");
         }
-
-        return reasons;
     }
 }

@@ -26,6 +26,15 @@ public enum WorkSort
 
     /// <summary>A place to get at: nothing is undone by it.</summary>
     Place,
+
+    /// <summary>Something done to a part before it goes back: it is washed, its studs are screwed in.</summary>
+    Ready,
+
+    /// <summary>Readings to take before a gate closes.</summary>
+    Read,
+
+    /// <summary>A day to wait for, or for what is settled on no day: nothing is done by it.</summary>
+    Wait,
 }
 
 /// <summary>One node in the owner's words, with what it takes.</summary>

@@ -10,6 +10,9 @@ public sealed record DaysReport(ImmutableArray<JobTask> Tasks, DayPlan Plan, Fin
 {
     private const ulong Seed = 1;
 
+    /// <summary>Parts that are off and wait for something of which no day is known: the dates leave that out.</summary>
+    public ImmutableArray<BackWait> Held { get; init; } = [];
+
     /// <summary>When the last thing is off; null when nothing is left to take off.</summary>
     public DateTime? StripDone => Last(Phase.Strip);
 
@@ -25,7 +28,10 @@ public sealed record DaysReport(ImmutableArray<JobTask> Tasks, DayPlan Plan, Fin
         var calendar = JobTasks.Calendar(bench, circumstances, tasks);
         PlanTask[] plain = [.. tasks.Select(t => t.Task)];
         var plan = DayPlanner.Plan(plain, calendar, circumstances.Now.DateTime, keep: [.. plain.Select(t => t.Id)], trials: trials);
-        return new DaysReport(tasks, plan, FinishOdds.Of(plan, plain, calendar, Seed, draws), calendar, bench.Hours.Count > 0, strip);
+        return new DaysReport(tasks, plan, FinishOdds.Of(plan, plain, calendar, Seed, draws), calendar, bench.Hours.Count > 0, strip)
+        {
+            Held = [.. BackWaits.Of(bench, circumstances.Now, bench.WayBackOn().Select(s => s.Part)).Where(w => w.Day is null)],
+        };
     }
 
     private DateTime? Last(Phase phase)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gudgeon.Journal;
 using Gudgeon.Planning.Calendar;
 
 namespace Gudgeon.Planning.OnTheBench;
@@ -27,7 +28,27 @@ public static class PlanWords
 
     /// <summary>How long it takes, and how sure it is that no order takes less.</summary>
     public static string RefitTime(RefitReport report) => string.Create(CultureInfo.InvariantCulture,
-        $"About {Minutes(report.Plan.TotalSeconds)}, of it {Minutes(report.Plan.SetupSeconds)} for turning, help and spanners. No order takes less than {Minutes(report.Plan.BoundSeconds)}: at most {report.Plan.Gap * 100:0.0} % above the least. The minutes are those of taking off, one and a half to two times: common practice, no source.");
+        $"About {Minutes(report.Plan.TotalSeconds)}, of it {Minutes(report.Plan.SetupSeconds)} for turning, help and spanners. No order{(report.Stages.Length > 1 ? " that does first what can be done" : "")} takes less than {Minutes(report.Plan.BoundSeconds)}: at most {report.Plan.Gap * 100:0.0} % above the least. The minutes are those of taking off, one and a half to two times: common practice, no source.");
+
+    /// <summary>From when the steps of a stage can be done, how many they are and what they take.</summary>
+    public static string StageHead(BackStage stage) =>
+        $"{(stage.IsHeld ? "Held, no day known" : stage.Day is { } day ? $"From {day.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture)} on" : "Can be done now")}: {stage.Steps.Length} {(stage.Steps.Length == 1 ? "step" : "steps")}, about {Minutes(stage.Seconds)} of work";
+
+    /// <summary>What the parts of a stage wait for, those for the same reasons together.</summary>
+    public static IEnumerable<string> Waits(Bench bench, BackStage stage) => stage.Waits
+        .GroupBy(w => string.Join("; ", w.Reasons))
+        .Select(alike => $"{(stage.IsHeld ? "held" : "waits")}: {bench.Several(alike.Select(w => w.Part))}: {alike.Key}{HoldsUp([.. alike])}");
+
+    /// <summary>What the dates of a plan on days leave out; null for nothing.</summary>
+    public static string? LeftOut(Bench bench, DaysReport report) => report.Held.IsEmpty ? null
+        : $"No day is known for what these wait for, so the dates leave it out: {bench.Several(report.Held.Select(w => w.Part))}.";
+
+    private static string HoldsUp(BackWait[] waits) => waits.Max(w => w.HoldsUp) switch
+    {
+        0 => "",
+        1 => " (1 other step behind it)",
+        var most => $" ({(waits.Length == 1 ? "" : "up to ")}{most} other steps behind it)",
+    };
 
     /// <summary>What a step asks for beyond time.</summary>
     public static string Extras(BenchWork work) => string.Concat(new[]

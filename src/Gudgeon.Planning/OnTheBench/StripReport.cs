@@ -65,7 +65,7 @@ internal static class Setups
         var answers = bench.Answers.Count > 0 && EngineAnswers.Read(bench.Answers) is { Ok: true } read ? read.Value : null;
         yield return Make("how the engine lies", net, TurnSeconds, work =>
             answers is not null && bench.Engine.Parts.TryGetValue(work.Id, out var part) && Guides.TurnFor(part.Kind, answers) is { Position: not Turned.Any } turn ? turn.Position.ToString() : null);
-        yield return Make("who is there", net, HelperSeconds, work => work.Sort is WorkSort.Look or WorkSort.Place or WorkSort.Body ? null : work.Persons > 1 ? "two" : "one", freeLabel: "one");
+        yield return Make("who is there", net, HelperSeconds, work => work.Sort is WorkSort.Look or WorkSort.Place or WorkSort.Body or WorkSort.Ready or WorkSort.Read ? null : work.Persons > 1 ? "two" : "one", freeLabel: "one");
         yield return Make("spanner", net, SpannerSeconds, work => work.Sort == WorkSort.Part
             ? bench.Engine.JointsOf(work.Id).Select(id => bench.Engine.Joints[id]).FirstOrDefault(j => j.IsCounted && j.SizeGuess.Length > 0)?.SizeGuess : null);
     }

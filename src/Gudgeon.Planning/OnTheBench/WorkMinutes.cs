@@ -59,6 +59,18 @@ internal static class WorkMinutes
     public static Span OfOperation(Bench bench, Operation operation) =>
         Told(bench, operation.Id) ?? (idOfOperation.TryGetValue(operation.Id, out var id) ? Of(Guides.Minutes(id)!) : plainOperation);
 
+    public static Span OfWashing(Bench bench) => Told(bench, MinutesTold.Washing) ?? Of(Guides.Minutes(MinutesTold.Washing)!);
+
+    /// <summary>So many studs in, each as long as a bolt out.</summary>
+    public static Span OfStuds(int count) => Guides.Minutes("bolt") is { } bolt ? new Span(bolt.Low * count, bolt.High * count, true) : default;
+
+    /// <summary>So many readings, one after the other.</summary>
+    public static Span OfReadings(Bench bench, int count)
+    {
+        var one = Told(bench, MinutesTold.Reading) ?? Of(Guides.Minutes(MinutesTold.Reading)!);
+        return new Span(one.Low * count, one.High * count, one.IsGuess);
+    }
+
     private static Span? Told(Bench bench, string id) => bench.MinutesOf(id) is { } minutes ? new Span(minutes, minutes, false) : null;
 
     private static Span Of(UsualMinutes usual) => new(usual.Low, usual.High, true);

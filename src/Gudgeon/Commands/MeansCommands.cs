@@ -47,15 +47,23 @@ public static class MeansCommands
     private static Command Minutes(CommandLine line)
     {
         var minutes = new Argument<int>("minutes") { Description = "How long it takes, in minutes" };
-        var name = new Argument<string[]>("name") { Description = "Part, line or operation", Arity = ArgumentArity.OneOrMore };
+        var name = new Argument<string[]>("name") { Description = "Part, line or operation; washing (of one part back from a shop) or reading (one of them)", Arity = ArgumentArity.OneOrMore };
         var command = new Command("minutes", "Tells how long a piece of work takes on this engine; plans use it instead of a guess. Example: gudgeon minutes 25 starter") { minutes, name };
         line.OnBook(command, (parsed, book) =>
         {
-            var found = book.Read(bench => Naming.Part(bench, string.Join(' ', parsed.GetRequiredValue(name))) is { Ok: true } part ? part : Naming.Thing(bench, string.Join(' ', parsed.GetRequiredValue(name))));
+            var found = book.Read(bench => Timed(bench, string.Join(' ', parsed.GetRequiredValue(name))));
             return Record(line, parsed, book, found.Refusals, new MinutesTold(found.Ok ? found.Value : "", parsed.GetRequiredValue(minutes)));
         });
         return command;
     }
+
+    /// <summary>What minutes can be told of: a thing of the engine, or a kind of work.</summary>
+    internal static Outcome<string> Timed(Bench bench, string words) => words.Trim().ToLowerInvariant() switch
+    {
+        "wash" or "washing" => Outcome.Of(MinutesTold.Washing),
+        "read" or "reading" or "readings" => Outcome.Of(MinutesTold.Reading),
+        _ => Naming.Part(bench, words) is { Ok: true } part ? part : Naming.Thing(bench, words),
+    };
 
     private static Command Lead(CommandLine line)
     {

@@ -71,36 +71,59 @@ public static class PlanCommands
 
     private static int Refit(CommandLine line, ParseResult parsed, Book book)
     {
-        var report = book.Read(bench => RefitReport.Of(bench, new Circumstances(line.Desk.Now)));
+        var (report, waits) = book.Read(bench =>
+        {
+            var found = RefitReport.Of(bench, new Circumstances(line.Desk.Now));
+            return (found, found.Stages.ToDictionary(s => s, s => PlanWords.Waits(bench, s).ToArray()));
+        });
         var facts = new JsonObject
         {
             ["of_what_is_off"] = report.IsOfWhatIsOff,
             ["seconds"] = report.Plan.TotalSeconds,
             ["least_seconds"] = report.Plan.BoundSeconds,
             ["gap"] = report.Plan.Gap,
-            ["steps"] = new JsonArray([.. report.Steps.Select(s => new JsonObject
-            {
-                ["id"] = s.Work.Id,
-                ["sort"] = s.Work.Sort.ToString().ToLowerInvariant(),
-                ["doing"] = s.Work.Return,
-                ["low_minutes"] = s.Minutes.Low,
-                ["high_minutes"] = s.Minutes.High,
-                ["guess"] = s.Minutes.IsGuess,
-                ["persons"] = s.Work.Persons,
-                ["equipment"] = ReachCommands.Strings(s.Work.Equipment),
-                ["after"] = ReachCommands.Strings(s.After),
-            })]),
+            ["waits"] = new JsonArray([.. report.Stages.SelectMany(stage => stage.Waits).Select(w => new JsonObject { ["part"] = w.Part, ["name"] = w.Name, ["reasons"] = ReachCommands.Strings(w.Reasons), ["day"] = Iso(w.Day), ["holds_up"] = w.HoldsUp })]),
+            ["steps"] = new JsonArray([.. report.Stages.SelectMany(stage => stage.Steps.Select(s => Back(stage, s)))]),
         };
-        return line.Desk.Show(line.Json(parsed), "plan-back", facts, report.Steps.IsEmpty ? ["Nothing is off: nothing has to go back."] :
-        [
-            $"{PlanWords.RefitHead(report)} {PlanWords.RefitTime(report)}",
-            .. report.Steps.Select((s, k) => $"{k + 1,4}  {s.Work.Return}{PlanWords.Minutes(s.Minutes)}"),
-        ]);
+        return line.Desk.Show(line.Json(parsed), "plan-back", facts, report.Steps.IsEmpty ? ["Nothing is off: nothing has to go back."] : BackLines(report, waits));
+    }
+
+    private static JsonObject Back(BackStage stage, BackStep step) => new()
+    {
+        ["id"] = step.Work.Id,
+        ["sort"] = step.Work.Sort.ToString().ToLowerInvariant(),
+        ["doing"] = step.Work.Return,
+        ["low_minutes"] = step.Minutes.Low,
+        ["high_minutes"] = step.Minutes.High,
+        ["guess"] = step.Minutes.IsGuess,
+        ["persons"] = step.Work.Persons,
+        ["equipment"] = ReachCommands.Strings(step.Work.Equipment),
+        ["after"] = ReachCommands.Strings(step.After),
+        ["not_before"] = Iso(stage.Day),
+        ["held"] = stage.IsHeld,
+    };
+
+    private static IEnumerable<string> BackLines(RefitReport report, IReadOnlyDictionary<BackStage, string[]> waits)
+    {
+        yield return $"{PlanWords.RefitHead(report)} {PlanWords.RefitTime(report)}";
+        var number = 0;
+        foreach (var stage in report.Stages)
+        {
+            if (report.Stages.Length > 1 || stage.Waits.Length > 0)
+                yield return $"{PlanWords.StageHead(stage)}.";
+            foreach (var wait in waits[stage])
+                yield return $"  {wait}";
+            foreach (var step in stage.Steps)
+                yield return $"{++number,4}  {step.Work.Return}{PlanWords.Minutes(step.Minutes)}";
+        }
+
+        if (report.Stages[^1].IsHeld)
+            yield return "Tell a day for what is on order or away (gudgeon lead), and the plan moves it to that day.";
     }
 
     private static int Days(CommandLine line, ParseResult parsed, Book book, string? ics)
     {
-        var report = book.Read(bench => DaysReport.Of(bench, new Circumstances(line.Desk.Now), StripReport.QuickEffort));
+        var (report, leftOut) = book.Read(bench => DaysReport.Of(bench, new Circumstances(line.Desk.Now), StripReport.QuickEffort) is var found ? (found, PlanWords.LeftOut(bench, found)) : default);
         if (ics is not null)
         {
             var written = CalendarExport.Write(report.Plan, line.Desk.Now, book.Key);
@@ -134,9 +157,10 @@ public static class PlanCommands
                 ["pieces"] = new JsonArray([.. p.Pieces.Select(w => new JsonObject { ["from"] = Iso(w.From), ["until"] = Iso(w.Until) })]),
             })]),
             ["unplaced"] = new JsonArray([.. report.Plan.Unplaced.Select(u => new JsonObject { ["title"] = u.Task.Title, ["why"] = u.Reason })]),
+            ["no_day_known"] = ReachCommands.Strings(report.Held.Select(w => w.Name)),
             ["ics"] = ics,
         };
-        return line.Desk.Show(line.Json(parsed), "plan-days", facts, DaysLines(report).Concat(ics is null ? [] : [$"Written: {ics}"]));
+        return line.Desk.Show(line.Json(parsed), "plan-days", facts, DaysLines(report).Concat(new[] { leftOut, ics is null ? null : $"Written: {ics}" }.OfType<string>()));
     }
 
     private static IEnumerable<string> DaysLines(DaysReport report)
@@ -185,6 +209,8 @@ public static class PlanCommands
     private static string Day(DateTime time) => time.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture);
 
     private static string Date(DateTime? time) => time?.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture) ?? "no date, something finds no place";
+
+    private static string? Iso(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static string? Iso(DateTime? time) => time?.ToString("yyyy-MM-dd'T'HH:mm:ss", CultureInfo.InvariantCulture);
 }

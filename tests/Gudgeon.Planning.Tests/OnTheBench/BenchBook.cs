@@ -21,10 +21,11 @@ internal sealed class BenchBook : IDisposable
     private readonly string folder = Directory.CreateTempSubdirectory("gudgeon-plan-").FullName;
     private int sent;
 
+    /// <param name="answers">Empty for a book from nothing.</param>
     public BenchBook(string answers)
     {
         Book = Book.Open(Path.Combine(folder, "book"));
-        Tell(new BookStarted("Invented", answers.Split(' ').Select(p => p.Split('=', 2)).ToDictionary(p => p[0], p => p[1])));
+        Tell(new BookStarted("Invented", answers.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(p => p.Split('=', 2)).ToDictionary(p => p[0], p => p[1])));
     }
 
     public Book Book { get; }

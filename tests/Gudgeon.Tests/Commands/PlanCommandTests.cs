@@ -112,6 +112,34 @@ public class PlanCommandTests
     }
 
     [Fact]
+    public void Plan_back_weighs_what_is_on_order_and_what_has_no_day()
+    {
+        using var shell = Started();
+        shell.Good("hours", "mon-sun 9-18");
+        shell.Good("off", "air", "filter");
+        shell.Good("off", "exhaust", "pipe", "--fasteners", "2 M8", "--fasteners", "1 lost");
+        shell.Good("lead", "3", "5", "10", "air", "filter");
+        var day = DateOnly.FromDateTime(DateTimeOffset.Now.AddDays(5).DateTime);
+        var told = shell.Good("plan", "--back");
+        Assert.Contains($"From {day.ToString("ddd d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture)} on: ", told, StringComparison.Ordinal);
+        Assert.Contains("waits: air filter housing: something for it is on order or at a shop; there on ", told, StringComparison.Ordinal);
+        var json = Json(shell, "plan", "--back");
+        var step = json.GetProperty("steps").EnumerateArray().Single(s => s.GetProperty("doing").GetString() == "put on the air filter housing");
+        Assert.Equal(day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), step.GetProperty("not_before").GetString());
+        Assert.False(step.GetProperty("held").GetBoolean());
+        Assert.Contains("held: exhaust pipe: 1 new fastener to get (1 lost)", told, StringComparison.Ordinal);
+        Assert.Contains("No day is known for what these wait for, so the dates leave it out: exhaust pipe.", shell.Good("plan", "--days"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Minutes_of_a_kind_of_work_are_told()
+    {
+        using var shell = Started();
+        Assert.Contains("Washing a part that is back from a shop, its oilways brushed and blown: 20 minutes", shell.Good("minutes", "20", "washing"), StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("A reading taken and written down: 3 minutes", shell.Good("minutes", "3", "reading"), StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
     public void Plan_of_a_network_file_prints_cost_bound_and_order()
     {
         using var shell = new Shell();

@@ -38,7 +38,11 @@ public sealed class PlanSlice : ISlice
             : []));
         book.MapPost("/equipment", StripSlice.Form(Equipment));
         book.MapPost("/minutes", StripSlice.Form((visit, form, refusals) =>
-            Named(visit, form, refusals) is { } thing && form.Count("minutes", "minutes", refusals) is { } minutes ? [new Tell(new MinutesTold(thing, minutes))] : []));
+        {
+            var timed = MeansCommands.Timed(visit.Bench, form.Text("what"));
+            refusals.AddRange(timed.Refusals);
+            return form.Count("minutes", "minutes", refusals) is { } minutes && timed.Ok ? [new Tell(new MinutesTold(timed.Value, minutes))] : [];
+        }));
         book.MapPost("/lead", StripSlice.Form((visit, form, refusals) =>
             Named(visit, form, refusals) is { } part && form.Count("best", "days at best", refusals) is { } best && form.Count("likely", "days, most likely", refusals) is { } likely && form.Count("worst", "days at worst", refusals) is { } worst
                 ? [new Tell(new LeadTold(part, best, likely, worst))]
