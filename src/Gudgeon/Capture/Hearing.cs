@@ -60,7 +60,7 @@ public static class Hearing
         Marked marked => [Note(marked.Thing, "marked", fact, heard)],
         Planned planned => [Note(planned.Thing, "planned", fact, heard)],
         Noted noted => [Note(noted.Thing, "note", fact, heard)],
-        Measured measured => [Note(measured.Thing, "note", fact, heard)],
+        Measured measured => Readings(measured, heard, bench),
         WaitingFor waiting => [new Tell(new Waiting(waiting.For, At(waiting.Until, offset), waiting.Thing?.Ids.Count == 1 ? waiting.Thing.Ids[0] : null))],
         GoesBack back => [new Tell(new Waiting($"{back.Thing.Full} has to go back", At(back.When, offset)))],
         AccessLearned access => Learned(access, heard),
@@ -79,6 +79,20 @@ public static class Hearing
             : [Note(null, "note", fact, heard)],
         _ => [Open(fact, heard, "no entry holds this")],
     };
+
+    /// <summary>Readings on their sheet; else a note, and a question where the sheet is there but the words do not say where on it.</summary>
+    private static IEnumerable<Request> Readings(Measured measured, Heard heard, Bench bench)
+    {
+        var sheet = SpokenReadings.Of(measured, heard.Text, bench);
+        if (sheet.Takes.Count > 0)
+            return sheet.Takes;
+        var note = Note(measured.Thing, "note", measured, heard);
+        return sheet.Why.Length > 0 ? [note, Open(measured, heard, $"{sheet.Why}; kept as a note")] : [note];
+    }
+
+    /// <summary>Where on the book's sheets a fact goes, before it is recorded; nothing for what is no reading.</summary>
+    public static IReadOnlyList<string> SpotsOf(Fact fact, Heard heard, Bench bench) =>
+        fact is Measured measured ? [.. SpokenReadings.Of(measured, heard.Text, bench).Takes.Select(t => $"{bench.NameOf(t.Slot)}{(t.Instrument is { } gauge ? $", {bench.InstrumentName(gauge)}" : "")}")] : [];
 
     private static IEnumerable<Request> Each(Thing thing, Fact fact, Heard heard, Func<string, Request> make) =>
         thing is { Sort: ThingSort.Part, Ids.Count: > 0 } ? thing.Ids.Select(make) : [Open(fact, heard, "which part is not known")];

@@ -30,7 +30,7 @@ public static class Telling
 
     /// <summary>What a line comes to as the book stands, with the choices made. Records nothing.</summary>
     public static Sifted Hear(Bench bench, string text, DateTimeOffset now, Choices choices) =>
-        Sifted.Of(Ear.Hear(text, bench.Engine, Context(bench, now)), choices);
+        Sifted.Of(SpokenReadings.Heeded(Ear.Hear(text, bench.Engine, Context(bench, now)), bench), choices);
 
     /// <summary>What the ear must know besides the words, out of what was recorded so far.</summary>
     internal static EarContext Context(Bench bench, DateTimeOffset now)

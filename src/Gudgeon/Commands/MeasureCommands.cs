@@ -59,14 +59,17 @@ public static class MeasureCommands
                 return line.Desk.Refuse(json, faults);
             var requests = texts.Select(t => t.Split('=', 2)).Select(t => (Request)new TakeReading(
                 new Slot(id, characteristic, parsed.GetValue(place), t.Length == 2 ? t[0] : "one"), t[^1], parsed.GetValue(with), partAt, gaugeAt, parsed.GetValue(meant), parsed.GetValue(by))).ToArray();
-            return line.Desk.Show(json, book, book.Submit(line.Desk.Sending(), requests), reply =>
-            {
-                var doubts = book.Read(bench => Doubts.Of(bench).Where(d => reply.Entries.Any(e => e.Number == d.Reading.Number)).ToArray());
-                return (Json(doubts), doubts.Select(Question));
-            });
+            return Show(line, json, book, book.Submit(line.Desk.Sending(), requests));
         });
         return command;
     }
+
+    /// <summary>Tells what was recorded, and asks about readings among it that look odd.</summary>
+    internal static int Show(CommandLine line, bool json, Book book, Outcome<Reply> outcome) => line.Desk.Show(json, book, outcome, reply =>
+    {
+        var doubts = book.Read(bench => Doubts.Of(bench).Where(d => reply.Entries.Any(e => e.Number == d.Reading.Number)).ToArray());
+        return (Json(doubts), doubts.Select(Question));
+    });
 
     private static int Started(CommandLine line, bool json, Book book)
     {

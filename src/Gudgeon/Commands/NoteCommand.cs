@@ -33,19 +33,20 @@ public static class NoteCommand
             // Who types a code is still there to type it again: nothing has to be kept as a question.
             return sifted.Unfit.Count > 0
                 ? line.Desk.Refuse(json, [.. sifted.Unfit.Select(key => new Refusal("--without or --meant", $"\"{key.Code}\"", string.Join(", ", Codes(sifted.All)), "Look with --try and name it as shown there"))])
-                : parsed.GetValue(look) ? Show(line, json, sifted) : line.Desk.Show(json, book, Telling.Record(book, text, sending, choices));
+                : parsed.GetValue(look) ? book.Read(bench => Show(line, json, sifted, f => Hearing.SpotsOf(f, sifted.All, bench)))
+                : MeasureCommands.Show(line, json, book, Telling.Record(book, text, sending, choices));
         });
         line.Root.Subcommands.Add(note);
     }
 
     private static IEnumerable<string> Codes(Heard heard) => heard.Facts.Select(f => f.Code).Concat(heard.Doubts.SelectMany(d => d.Readings).Select(r => r.Code)).DefaultIfEmpty("none: the line has no pieces");
 
-    private static int Show(CommandLine line, bool json, Sifted sifted)
+    private static int Show(CommandLine line, bool json, Sifted sifted, Func<Fact, IReadOnlyList<string>> spots)
     {
         var heard = sifted.All;
         var facts = new JsonObject
         {
-            ["pieces"] = new JsonArray([.. heard.Facts.Select(f => new JsonObject { ["code"] = f.Code, ["echo"] = f.Echo, ["left_out"] = sifted.IsLeft(f) })]),
+            ["pieces"] = new JsonArray([.. heard.Facts.Select(f => new JsonObject { ["code"] = f.Code, ["echo"] = f.Echo, ["left_out"] = sifted.IsLeft(f), ["spots"] = new JsonArray([.. spots(f).Select(s => JsonValue.Create(s))]) })]),
             ["questions"] = new JsonArray([.. heard.Doubts.Select(d => new JsonObject
             {
                 ["words"] = d.Words,
@@ -54,7 +55,7 @@ public static class NoteCommand
             })]),
             ["unused"] = new JsonArray([.. heard.UnusedWords.Select(w => JsonValue.Create(w))]),
         };
-        var lines = heard.Facts.Select(f => $"{(sifted.IsLeft(f) ? "not this: " : "")}{f.Echo}    --without \"{f.Code}\"").ToList();
+        var lines = heard.Facts.SelectMany(f => spots(f).Select(s => $"    on the sheet: {s}").Prepend($"{(sifted.IsLeft(f) ? "not this: " : "")}{f.Echo}    --without \"{f.Code}\"")).ToList();
         foreach (var doubt in heard.Doubts)
         {
             lines.Add($"? \"{doubt.Words}\": {doubt.Question}");

@@ -63,8 +63,8 @@ public class CommandTests
     public void Note_is_settled_by_the_code_of_a_reading()
     {
         using var shell = Started();
-        var readings = JsonDocument.Parse(shell.Good("note", "--try", "deck one three tenths down", "--json")).RootElement.GetProperty("questions")[0].GetProperty("readings");
-        shell.Good("note", "deck one three tenths down", "--meant", readings[0].GetProperty("code").GetString()!);
+        var readings = JsonDocument.Parse(shell.Good("note", "--try", "starter grumpled wobblewise off", "--json")).RootElement.GetProperty("questions")[0].GetProperty("readings");
+        shell.Good("note", "starter grumpled wobblewise off", "--meant", readings[0].GetProperty("code").GetString()!);
         Assert.DoesNotContain("Open:", shell.Good("journal"), StringComparison.Ordinal);
     }
 

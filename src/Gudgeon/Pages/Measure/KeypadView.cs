@@ -96,11 +96,14 @@ public sealed record KeypadView(
         ? $"{Bench.NameOf(taken.Slot)}: {(taken.Unit == Units.Look ? taken.Value == 1 ? "passes" : "fails" : Units.Show(taken.Value, taken.Unit))}"
         : recorded.Entry.Words(Bench);
 
+    public Call? CallOf(Recorded recorded) => CallOf(Bench, recorded);
+
     /// <summary>The verdict on the spot that a reading was taken at, as it stands with it; null without one.</summary>
-    public Call? CallOf(Recorded recorded) =>
+    public static Call? CallOf(Bench bench, Recorded recorded) =>
         recorded.Entry is ReadingTaken taken
-        && Bench.Places.On(Bench.Engine.Parts[taken.Part], Characteristic).FirstOrDefault(p => p.Number == taken.Place && taken.Characteristic == Characteristic.Id) is { } place
-        && new Assessor(Bench).Of(Characteristic, place).Figures.FirstOrDefault(f => f.Spot == taken.Spot || f.Spot.Length == 0) is { Call: not Call.None } figure
+        && Characteristics.Find(taken.Characteristic) is { } characteristic
+        && bench.Places.On(bench.Engine.Parts[taken.Part], characteristic).FirstOrDefault(p => p.Number == taken.Place) is { } place
+        && new Assessor(bench).Of(characteristic, place).Figures.FirstOrDefault(f => f.Spot == taken.Spot || f.Spot.Length == 0) is { Call: not Call.None } figure
             ? figure.Call
             : null;
 

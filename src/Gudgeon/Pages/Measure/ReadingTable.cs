@@ -20,13 +20,17 @@ public static class ReadingTable
             string?[] cells =
             [
                 Number(reading.Number), reading.At.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture), taken.Part, taken.Characteristic, Number(taken.Place), taken.Spot,
-                taken.AsTyped, Number(taken.Value), taken.Unit, taken.Instrument, Number(taken.PartC), Number(taken.GaugeC), taken.By, reading.SetAside,
+                Typed(taken, bench), Number(taken.Value), taken.Unit, taken.Instrument, Number(taken.PartC), Number(taken.GaugeC), taken.By, reading.SetAside,
             ];
             table.AppendJoin(',', cells.Select(c => Cell(c ?? ""))).Append("\r\n");
         }
 
         return table.ToString();
     }
+
+    /// <summary>As typed; what was said in words goes out as the figure that they came to, so that it can be read back.</summary>
+    private static string Typed(ReadingTaken taken, Bench bench) =>
+        taken.AsTyped.Any(char.IsLetter) && !SpotText.Read(taken.AsTyped, taken.Unit, bench.Units, null, "").Ok ? $"{taken.Value.ToString("R", CultureInfo.InvariantCulture)} {taken.Unit}" : taken.AsTyped;
 
     /// <summary>Readings out of a table: the first row names the columns; part, characteristic and reading are needed. Comma, semicolon or tab parts the cells.</summary>
     public static Outcome<IReadOnlyList<Request>> Read(string text)

@@ -45,7 +45,7 @@ public sealed class StorySlice : ISlice
     private static async Task<IResult> Pieces(Visit visit, HttpRequest request)
     {
         var form = await request.ReadFormAsync();
-        return form.Text("line").Length == 0 ? Results.NoContent() : new RazorComponentResult<PiecesList>(new { Sifted = Hear(visit, form) });
+        return form.Text("line").Length == 0 ? Results.NoContent() : new RazorComponentResult<PiecesList>(new { Sifted = Hear(visit, form), visit.Bench });
     }
 
     /// <summary>The same as a page, for who has no script.</summary>
