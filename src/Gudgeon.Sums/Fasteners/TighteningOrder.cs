@@ -100,7 +100,7 @@ public static class TighteningOrder
     {
         var middle = PlanePoint.MiddleOf(points);
         var width = RingWidth * Spacing(points);
-        var left = Enumerable.Range(0, points.Count).OrderBy(i => points[i].DistanceTo(middle)).ThenBy(i => points[i].AngleFrom(middle)).ToList();
+        var left = Enumerable.Range(0, points.Count).OrderBy(i => points[i].DistanceTo(middle)).ToList();
         var order = new List<int>(points.Count);
         var from = -90 - SameDirectionDeg;
         while (left.Count > 0)
@@ -108,8 +108,9 @@ public static class TighteningOrder
             var inner = points[left[0]].DistanceTo(middle);
             var ring = left.TakeWhile(i => points[i].DistanceTo(middle) <= inner + width).ToList();
             left.RemoveRange(0, ring.Count);
-            if (inner <= width && ring.Count == 1)
+            if (inner <= width)
             {
+                // Nearer to the middle than a quarter of the spacing there is room for one alone.
                 order.Add(ring[0]);
                 continue;
             }
@@ -137,7 +138,7 @@ public static class TighteningOrder
                 least = Math.Min(least, points[i].DistanceTo(points[j]));
         }
 
-        return points.Count == 1 ? 0 : least;
+        return least;
     }
 
     private static InputCheck Check(IReadOnlyList<PlanePoint> points)

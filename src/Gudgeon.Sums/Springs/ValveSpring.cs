@@ -71,7 +71,7 @@ public static class ValveSprings
             return new SpringAtWork(spring.RateNPerMm, Force.FromNewtons(spring.RateNPerMm * (spring.FreeLength - fitted).Millimetres), open, spring.Solid, margin,
                 spring.WahlFactor * 8 * open.Newtons * spring.MeanDiameter.Millimetres / (Math.PI * Math.Pow(spring.Wire.Millimetres, 3)),
                 d / (2 * Math.PI * big * big * spring.ActiveCoils) * Math.Sqrt(spring.ShearModulusMpa * 1e6 / (2 * spring.DensityKgPerM3)),
-                margin.Millimetres >= WarnBindMm ? [] : [new Refusal("coil bind", $"{Show(margin.Millimetres)} mm left at full lift", $"{Show(WarnBindMm)} mm or more (common practice, no source)", "Measure fitted length and lift again, then the spring")]);
+                margin.Millimetres >= WarnBindMm - 1e-9 ? [] : [new Refusal("coil bind", $"{Show(margin.Millimetres)} mm left at full lift", $"{Show(WarnBindMm)} mm or more (common practice, no source)", "Measure fitted length and lift again, then the spring")]);
         });
     }
 

@@ -133,6 +133,7 @@ public class StrengthTests
     [InlineData("10.9", 40)]
     [InlineData("grade 2", 39)]
     [InlineData("8.8", 0)]
+    [InlineData("grade 2", 0)]
     public void Unknown_mark_is_refused(string mark, double d) => Says.One(
         $"property class: met {mark} at {d} mm; expected 4.6 to 12.9 (ISO 898-1) or grade 2, 5, 8 (SAE J429) within its sizes. "
         + "Read the mark on the head; treat an unmarked bolt as unknown and renew it.", PropertyClass.Of(mark, Length.FromMillimetres(d)));

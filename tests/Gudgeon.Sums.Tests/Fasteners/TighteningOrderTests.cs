@@ -96,6 +96,41 @@ public class TighteningOrderTests
             Assert.All(distances.Zip(distances.Skip(1)), step => Assert.True(step.Second >= step.First - 0.25 * spacing - 1e-9));
         });
 
+    // By hand, all about (0, 0): one at 10 to the right, two at 20 (at 350° and 170°), one at 30, one at 40. Clockwise on from the right the one at 170° comes first.
+    [Fact]
+    public void Spiral_goes_on_from_where_a_lone_fastener_stood()
+    {
+        var (x, y) = (20 * Math.Cos(Math.PI / 18), 20 * Math.Sin(Math.PI / 18));
+        Assert.Equal([0, 2, 1, 3, 4], TighteningOrder.SpiralFromCentre([new(10, 0), new(x, -y), new(-x, y), new(30, 0), new(-40, 0)]).Value);
+    }
+
+    [Fact]
+    public void Lone_fastener_is_an_order_of_its_own()
+    {
+        Assert.Equal([0], TighteningOrder.SpiralFromCentre([new(7, 3)]).Value);
+        Assert.Equal([0], TighteningOrder.InCircles([new(7, 3)]).Value);
+        Assert.Equal([0], TighteningOrder.Cross([new(7, 3)]).Value);
+    }
+
+    // By hand: two straight over the middle, the nearer one first.
+    [Fact]
+    public void Circles_take_the_nearer_of_two_in_one_direction() => Assert.Equal([0, 1, 2], TighteningOrder.InCircles([new(0, -10), new(0, -20), new(0, 30)]).Value);
+
+    [Fact]
+    public void Pins_nearer_than_a_millionth_of_the_joint_are_one() => Says.One(
+        "fastener 3: met the place of fastener 2; expected a place of its own. Move or take away one of the two pins.",
+        TighteningOrder.SpiralFromCentre([new(0, 0), new(1000, 0), new(1000.0005, 0)]));
+
+    // By hand: with a fifth at (3, 0) the middle moves to (0.6, 0), so that it is 2.4 off, and a twentieth of the reach is 5.
+    [Fact]
+    public void Fastener_within_a_twentieth_of_the_middle_is_in_the_middle()
+    {
+        const string message = "fastener 5: met a place at the middle of the pattern; expected fasteners round an open middle. Use the spiral from the centre for this joint.";
+        Says.One(message, TighteningOrder.Cross([.. PlanePoint.Circle(4, 100), new(3, 0)]));
+        Says.One(message, TighteningOrder.InCircles([.. PlanePoint.Circle(4, 100), new(3, 0)]));
+        Assert.True(TighteningOrder.Cross([.. PlanePoint.Circle(4, 100), new(10, 0)]).Ok);
+    }
+
     [Fact]
     public void Spiral_without_fasteners_is_refused() => Says.One(
         "fasteners: met none; expected one or more. Put a pin on each fastener.", TighteningOrder.SpiralFromCentre([]));

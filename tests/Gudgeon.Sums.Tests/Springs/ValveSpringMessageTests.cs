@@ -22,6 +22,14 @@ public class ValveSpringMessageTests
     }
 
     [Fact]
+    public void Steel_out_of_range_is_told()
+    {
+        Says.One("shear modulus: met 999 MPa; expected 1000 to 200000 MPa. Look at shear modulus again.", Work(spring with { ShearModulusMpa = 999 }));
+        Says.One("density: met 999 kg/m³; expected 1000 to 20000 kg/m³. Look at density again.", Work(spring with { DensityKgPerM3 = 999 }));
+        Says.One("active coils: met 0.9; expected 1 to 100. Look at active coils again.", Work(spring with { ActiveCoils = 0.9 }));
+    }
+
+    [Fact]
     public void Coils_and_diameter_on_the_edge_are_taken()
     {
         Assert.True(Work(spring with { TotalCoils = 6 }).Ok);
@@ -41,6 +49,8 @@ public class ValveSpringMessageTests
     // 0.8 mm: common practice, no source. Solid is 8 coils of 4 mm, 32 mm.
     [Theory]
     [InlineData(12.25, "coil bind: met 0.75 mm left at full lift; expected 0.8 mm or more (common practice, no source). Measure fitted length and lift again, then the spring.")]
+    [InlineData(12.2001, "coil bind: met 0.7999 mm left at full lift; expected 0.8 mm or more (common practice, no source). Measure fitted length and lift again, then the spring.")]
+    [InlineData(12.2, "")]
     [InlineData(12.0, "")]
     public void Bind_margin_is_warned_of(double lift, string message) =>
         Assert.Equal(message, string.Join(' ', Work(spring, 45, lift).Value.Warnings));
