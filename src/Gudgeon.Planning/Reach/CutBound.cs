@@ -19,7 +19,14 @@ internal sealed class CutBound
     private readonly int[] met;
     private readonly bool[] inZone;
     private bool[] dead = [];
-    private readonly PriorityQueue<int, (long Height, int Node)> queue = new();
+    private readonly int[] openAtFirst;
+    private readonly int[] missingAtFirst;
+    private readonly int[] metAtFirst;
+    private readonly List<int> choices = [];
+    private readonly int[] level;
+    private readonly int[] heap;
+    private int levelCount;
+    private int heapCount;
     private readonly List<int> cut = [];
     private readonly Stack<int> stack = new();
 
@@ -31,8 +38,13 @@ internal sealed class CutBound
         open = new int[wiring.Count];
         support = new int[wiring.Count];
         inZone = new bool[wiring.Count];
+        level = new int[wiring.Count];
+        heap = new int[wiring.Count];
         missing = new int[wiring.Members.Length];
         met = new int[wiring.Owner.Length];
+        openAtFirst = new int[open.Length];
+        missingAtFirst = new int[missing.Length];
+        metAtFirst = new int[met.Length];
     }
 
     /// <summary>
@@ -45,6 +57,7 @@ internal sealed class CutBound
         dead = regions.Dead;
         foreach (var node in region)
             residual[node] = Bits.Has(chosen, node) ? 0 : weights[node];
+        Prepare(region, inRegion);
         var bound = 0L;
         while (bound < enough)
         {
@@ -75,6 +88,9 @@ internal sealed class CutBound
         return bound;
     }
 
+    /// <summary>Weight of what <paramref name="row"/> holds beyond <paramref name="chosen"/> that no cut of the last bounds has counted: it comes on top of them.</summary>
+    public long Over(ulong[] row, ulong[] chosen) => Bits.WeightBeyond(row, chosen, residual);
+
     private long WayHeight(int way, bool[] inRegion)
     {
         if (dead[way])
@@ -88,38 +104,55 @@ internal sealed class CutBound
         return top;
     }
 
-    /// <summary>Least height of every node: its own weight on top of the dearest of what it asks for.</summary>
-    private void Climb(List<int> region, bool[] inRegion)
+    /// <summary>What every node of the region asks for before anything is passed: the same for each climb.</summary>
+    private void Prepare(List<int> region, bool[] inRegion)
     {
+        choices.Clear();
         foreach (var node in region)
         {
-            height[node] = long.MaxValue;
-            support[node] = None;
             var wanted = 0;
             foreach (var need in wiring.Needs[node])
                 wanted += inRegion[need] ? 1 : 0;
             foreach (var choice in wiring.ChoicesOf[node])
             {
-                met[choice] = -1;
+                choices.Add(choice);
+                metAtFirst[choice] = -1;
                 wanted++;
                 foreach (var way in wiring.AlternativesOf[choice])
                 {
                     // One more than it can lose: a dead way is never complete.
-                    missing[way] = dead[way] ? 1 : 0;
+                    missingAtFirst[way] = dead[way] ? 1 : 0;
                     foreach (var member in wiring.Members[way])
-                        missing[way] += inRegion[member] ? 1 : 0;
-                    if (missing[way] == 0 && met[choice] < 0)
+                        missingAtFirst[way] += inRegion[member] ? 1 : 0;
+                    if (missingAtFirst[way] == 0 && metAtFirst[choice] < 0)
                     {
-                        met[choice] = way;
+                        metAtFirst[choice] = way;
                         wanted--;
                     }
                 }
             }
-            open[node] = wanted;
-            if (wanted == 0)
+            openAtFirst[node] = wanted;
+        }
+    }
+
+    /// <summary>Least height of every node: its own weight on top of the dearest of what it asks for.</summary>
+    private void Climb(List<int> region, bool[] inRegion)
+    {
+        foreach (var choice in choices)
+        {
+            met[choice] = metAtFirst[choice];
+            foreach (var way in wiring.AlternativesOf[choice])
+                missing[way] = missingAtFirst[way];
+        }
+        foreach (var node in region)
+        {
+            height[node] = long.MaxValue;
+            support[node] = None;
+            open[node] = openAtFirst[node];
+            if (open[node] == 0)
                 Push(node, 0);
         }
-        while (queue.TryDequeue(out var node, out _))
+        while (TryPop(out var node))
         {
             foreach (var user in wiring.NeededBy[node])
             {
@@ -147,11 +180,54 @@ internal sealed class CutBound
         }
     }
 
+    /// <summary>What adds nothing stands as high as what is being passed: it needs no place in the heap.</summary>
     private void Push(int node, long below)
     {
         height[node] = below + residual[node];
-        queue.Enqueue(node, (height[node], node));
+        if (residual[node] == 0)
+        {
+            level[levelCount++] = node;
+            return;
+        }
+        var at = heapCount++;
+        while (at > 0 && IsLower(node, heap[(at - 1) >> 1]))
+        {
+            heap[at] = heap[(at - 1) >> 1];
+            at = (at - 1) >> 1;
+        }
+        heap[at] = node;
     }
+
+    /// <summary>The lowest of what waits; of two alike the one with the lower number, so that the same network gives the same cuts.</summary>
+    private bool TryPop(out int node)
+    {
+        if (levelCount > 0)
+        {
+            node = level[--levelCount];
+            return true;
+        }
+        if (heapCount == 0)
+        {
+            node = -1;
+            return false;
+        }
+        node = heap[0];
+        var last = heap[--heapCount];
+        var at = 0;
+        for (var child = 1; child < heapCount; child = (2 * at) + 1)
+        {
+            if (child + 1 < heapCount && IsLower(heap[child + 1], heap[child]))
+                child++;
+            if (!IsLower(heap[child], last))
+                break;
+            heap[at] = heap[child];
+            at = child;
+        }
+        heap[at] = last;
+        return true;
+    }
+
+    private bool IsLower(int one, int other) => height[one] != height[other] ? height[one] < height[other] : one < other;
 
     /// <summary>The weight that was counted; 0 when the heights are too old to tell and the way is free instead.</summary>
     private long TakeCut(int goal, bool[] inRegion, List<int> region)

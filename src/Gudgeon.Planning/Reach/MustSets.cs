@@ -11,18 +11,25 @@ internal static class MustSets
     {
         var order = wiring.Derive(_ => true);
         var must = new ulong[wiring.Count][];
-        var known = new bool[wiring.Count];
+        var (row, way, common) = (Bits.Empty(wiring.Count), Bits.Empty(wiring.Count), Bits.Empty(wiring.Count));
+        // Counts rows worked out: a node whose inputs have not shrunk since its own row was is left as it is.
+        var now = 0;
+        var changedAt = new int[wiring.Count];
+        var workedOutAt = new int[wiring.Count];
         bool changed;
         do
         {
             changed = false;
             foreach (var node in order)
             {
-                var row = Row(wiring, must, known, node);
-                if (known[node] && Bits.Same(row, must[node]))
+                if (must[node] is not null && !HasShrunk(wiring, node, changedAt, workedOutAt[node]))
                     continue;
-                must[node] = row;
-                known[node] = true;
+                workedOutAt[node] = ++now;
+                WorkOut(wiring, must, node, row, way, common);
+                if (must[node] is { } before && Bits.Same(row, before))
+                    continue;
+                must[node] = (ulong[])row.Clone();
+                changedAt[node] = ++now;
                 changed = true;
             }
         }
@@ -44,32 +51,64 @@ internal static class MustSets
         return rows;
     }
 
-    private static ulong[] Row(Wiring wiring, ulong[][] must, bool[] known, int node)
+    private static bool HasShrunk(Wiring wiring, int node, int[] changedAt, int since)
     {
-        var row = Bits.Empty(wiring.Count);
+        foreach (var need in wiring.Needs[node])
+        {
+            if (changedAt[need] > since)
+                return true;
+        }
+        foreach (var choice in wiring.ChoicesOf[node])
+        {
+            foreach (var alternative in wiring.AlternativesOf[choice])
+            {
+                foreach (var member in wiring.Members[alternative])
+                {
+                    if (changedAt[member] > since)
+                        return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /// <summary>The row of a node, into <paramref name="row"/>; the other two are for the work.</summary>
+    private static void WorkOut(Wiring wiring, ulong[][] must, int node, ulong[] row, ulong[] way, ulong[] common)
+    {
+        Array.Clear(row);
         Bits.Add(row, node);
         foreach (var need in wiring.Needs[node])
             Bits.Unite(row, must[need]);
         foreach (var choice in wiring.ChoicesOf[node])
         {
-            ulong[]? common = null;
+            var isFirst = true;
             foreach (var alternative in wiring.AlternativesOf[choice])
             {
                 // A member not met yet still stands for everything, so this way takes nothing from the common part.
-                if (wiring.Members[alternative].Any(member => !known[member]))
+                if (!AreKnown(must, wiring.Members[alternative]))
                     continue;
-                var way = Bits.Empty(wiring.Count);
+                Array.Clear(way);
                 foreach (var member in wiring.Members[alternative])
                     Bits.Unite(way, must[member]);
-                if (common is null)
-                    common = way;
+                if (isFirst)
+                    way.CopyTo(common, 0);
                 else
                     Bits.Intersect(common, way);
+                isFirst = false;
             }
-            if (common is not null)
+            if (!isFirst)
                 Bits.Unite(row, common);
         }
-        return row;
+    }
+
+    private static bool AreKnown(ulong[][] must, int[] members)
+    {
+        foreach (var member in members)
+        {
+            if (must[member] is null)
+                return false;
+        }
+        return true;
     }
 
     private static ulong[] Everything(int count)

@@ -59,48 +59,101 @@ internal sealed class Search
     /// <summary>Least extra weight below <paramref name="limit"/> that meets all open choices; no set when there is none.</summary>
     private Completion Best(ulong[] from, List<int> open, long limit)
     {
-        Steps++;
         var chosen = (ulong[])from.Clone();
         var extra = 0L;
         var unmet = new List<int>(open);
-        if (!Propagate(chosen, unmet, ref extra, limit))
-            return Completion.None(limit);
-
-        // Circles that stay even if every open choice were met are broken first, so that no part has to answer for them.
-        var founded = Founded(chosen, unmet);
-        if (!Bits.IsSubset(chosen, founded))
-            return BranchOnSupport(unmet, chosen, founded, extra, limit);
-        if (unmet.Count == 0)
-            return new Completion(extra, chosen);
-
-        // A way that alone costs the limit cannot be part of anything better, so the regions leave it out.
-        var regions = new Regions(wiring, chosen, unmet, ignored, way => Marginal(way, chosen) >= limit - extra);
-        var bounds = new long[regions.Parts.Count];
-        var bound = extra;
-        for (var k = 0; k < bounds.Length; k++)
+        while (true)
         {
-            bounds[k] = diving ? 0 : BoundOf(regions.Parts[k], regions, chosen, limit - bound);
-            if (bounds[k] >= limit - bound)
-            {
-                rootBound = Steps == 1 ? limit : rootBound;
+            Steps++;
+            if (!Propagate(chosen, unmet, ref extra, limit))
                 return Completion.None(limit);
+
+            // Circles that stay even if every open choice were met are broken first, so that no part has to answer for them.
+            var founded = Founded(chosen, unmet);
+            if (!Bits.IsSubset(chosen, founded))
+                return BranchOnSupport(unmet, chosen, founded, extra, limit);
+            if (unmet.Count == 0)
+                return new Completion(extra, chosen);
+
+            // A way that alone costs the limit cannot be part of anything better, so the regions leave it out.
+            var regions = new Regions(wiring, chosen, unmet, ignored, way => Marginal(way, chosen) >= limit - extra);
+            var bounds = new long[regions.Parts.Count];
+            var bound = extra;
+            for (var k = 0; k < bounds.Length; k++)
+            {
+                bounds[k] = diving ? 0 : BoundOf(regions.Parts[k], regions, chosen, limit - bound);
+                if (bounds[k] >= limit - bound)
+                {
+                    rootBound = Steps == 1 ? limit : rootBound;
+                    return Completion.None(limit);
+                }
+                bound += bounds[k];
             }
-            bound += bounds[k];
+            if (Steps == 1 && !diving)
+                rootBound = bound;
+            var over = diving ? null : Over(unmet, chosen);
+            if (over is not null && Take(over, unmet, chosen, ref extra, limit - bound) is { } isPossible)
+            {
+                if (!isPossible)
+                    return Completion.None(limit);
+                continue;
+            }
+            return bounds.Length == 1
+                ? Part(regions.Parts[0], bounds[0], over, chosen, limit - extra).Plus(extra)
+                : Parts(regions, bounds, over, chosen, extra, bound, limit);
         }
-        if (Steps == 1 && !diving)
-            rootBound = bound;
-        return bounds.Length == 1
-            ? Part(regions.Parts[0], chosen, limit - extra).Plus(extra)
-            : Parts(regions, bounds, chosen, extra, bound, limit);
     }
 
-    private Completion Parts(Regions regions, long[] bounds, ulong[] chosen, long extra, long bound, long limit)
+    /// <summary>
+    /// What each way of an open choice costs over the bound: no cut counted this weight, so whoever goes the way pays
+    /// the bound and this. Reduced-cost fixing, as in integer programming.
+    /// </summary>
+    private Dictionary<int, long> Over(List<int> unmet, ulong[] chosen)
+    {
+        var over = new Dictionary<int, long>();
+        foreach (var choice in unmet)
+        {
+            foreach (var way in wiring.AlternativesOf[choice])
+                over[way] = cutBound.Over(network.MustOfAlternative[way], chosen);
+        }
+        return over;
+    }
+
+    /// <summary>Takes the ways of choices that have only one left under the limit. Null when there is no such choice; false when a choice has none left.</summary>
+    private bool? Take(Dictionary<int, long> over, List<int> unmet, ulong[] chosen, ref long extra, long slack)
+    {
+        var forced = new List<int>();
+        foreach (var choice in unmet)
+        {
+            var (left, only) = (0, -1);
+            foreach (var way in wiring.AlternativesOf[choice])
+            {
+                if (over[way] < slack)
+                    (left, only) = (left + 1, way);
+            }
+            if (left == 0)
+                return false;
+            if (left == 1)
+                forced.Add(only);
+        }
+        foreach (var way in forced)
+        {
+            extra += Marginal(way, chosen);
+            var before = (ulong[])chosen.Clone();
+            Bits.Unite(chosen, network.MustOfAlternative[way]);
+            unmet.Remove(wiring.ChoiceOf[way]);
+            OpenChoicesOf(chosen, before, unmet);
+        }
+        return forced.Count == 0 ? null : true;
+    }
+
+    private Completion Parts(Regions regions, long[] bounds, Dictionary<int, long>? over, ulong[] chosen, long extra, long bound, long limit)
     {
         var union = (ulong[])chosen.Clone();
         for (var k = 0; k < bounds.Length; k++)
         {
             Shade(regions, k, 1);
-            var part = Part(regions.Parts[k], chosen, limit - bound + bounds[k]);
+            var part = Part(regions.Parts[k], bounds[k], over, chosen, limit - bound + bounds[k]);
             Shade(regions, k, -1);
             bound += part.Extra - bounds[k];
             if (part.Chosen is null || bound >= limit)
@@ -124,7 +177,7 @@ internal sealed class Search
         }
     }
 
-    private Completion Part(Regions.Part part, ulong[] chosen, long limit)
+    private Completion Part(Regions.Part part, long bound, Dictionary<int, long>? over, ulong[] chosen, long limit)
     {
         var key = diving ? null : part.Key(chosen);
         if (key is not null && memory.TryGetValue(key, out var known))
@@ -139,13 +192,13 @@ internal sealed class Search
                 return Completion.None(limit);
         }
         var before = IsProven;
-        var best = BranchOnChoice(part.Open, chosen, limit);
+        var best = BranchOnChoice(part.Open, bound, over, chosen, limit);
         if (key is not null && before && IsProven && memory.Count < RememberedParts)
             memory[key] = new Remembered(best.Extra, best.Chosen is null ? null : Beyond(best.Chosen, chosen));
         return best;
     }
 
-    private Completion BranchOnChoice(List<int> unmet, ulong[] chosen, long limit)
+    private Completion BranchOnChoice(List<int> unmet, long bound, Dictionary<int, long>? over, ulong[] chosen, long limit)
     {
         var pick = -1;
         var pickLeast = -1L;
@@ -155,7 +208,7 @@ internal sealed class Search
             if (least > pickLeast)
                 (pick, pickLeast) = (choice, least);
         }
-        return BranchOnWays(wiring.AlternativesOf[pick], unmet, chosen, 0, limit);
+        return BranchOnWays(wiring.AlternativesOf[pick], unmet, chosen, 0, limit, way => bound + (over?[way] ?? 0));
     }
 
     /// <summary>
@@ -175,17 +228,18 @@ internal sealed class Search
             if (choice >= 0)
                 ways.UnionWith(wiring.AlternativesOf[choice].Where(way => !Bits.Meets(network.MustOfAlternative[way], floating)));
         }
-        return BranchOnWays([.. ways], unmet, chosen, extra, limit);
+        return BranchOnWays([.. ways], unmet, chosen, extra, limit, _ => 0);
     }
 
-    private Completion BranchOnWays(int[] ways, List<int> unmet, ulong[] chosen, long extra, long limit)
+    /// <param name="least">No completion that goes a way adds less.</param>
+    private Completion BranchOnWays(int[] ways, List<int> unmet, ulong[] chosen, long extra, long limit, Func<int, long> least)
     {
         var best = Completion.None(limit);
-        foreach (var way in ways.OrderBy(way => Marginal(way, chosen)).ThenBy(way => way))
+        foreach (var way in ways.OrderBy(least).ThenBy(way => Marginal(way, chosen)).ThenBy(way => way))
         {
             var added = Marginal(way, chosen);
-            if (extra + added >= best.Extra)
-                break;
+            if (Math.Max(extra + added, least(way)) >= best.Extra)
+                continue;
             var next = (ulong[])chosen.Clone();
             Bits.Unite(next, network.MustOfAlternative[way]);
             var open = new List<int>(unmet);
