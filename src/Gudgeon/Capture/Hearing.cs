@@ -189,7 +189,10 @@ public static class Hearing
 
         if (heard.Facts.Any(f => f is Off off && off.Thing.Ids.SequenceEqual(put.Thing.Ids)))
             return [];
-        return put.Thing is { Sort: ThingSort.Part, Detail.Length: 0 } ? put.Thing.Ids.Select(id => new Tell(new PartPut(id, Name(put.Place)))) : [Note(put.Thing, "note", put, heard)];
+        // What lies in a tray is off the engine, whether or not anybody said so.
+        return put.Thing is { Sort: ThingSort.Part, Detail.Length: 0 }
+            ? put.Thing.Ids.Select<string, Request>(id => bench.Part(id).IsOn ? new TakeOff(id) { To = Name(put.Place) } : new Tell(new PartPut(id, Name(put.Place))))
+            : [Note(put.Thing, "note", put, heard)];
     }
 
     private static string Tag(Heard heard, Thing line) => heard.Facts.OfType<Tagged>().FirstOrDefault(t => t.Thing.Ids.SequenceEqual(line.Ids))?.Tag ?? "";

@@ -160,7 +160,7 @@ internal sealed partial class Listener
         return stretch.To;
     }
 
-    [GeneratedRegex("^(?:i 'm |i am |we 're )?(?:leaving|leave|left(?= the| my| it| that)|keeping|not touching) (?<x>.+?) (?:on|in|in place|alone|where it is|where they are|be|as it is)\\b(?: for now)?(?<w>.*)$|^(?<x>.+?) (?:stays?|staying|is staying|'s staying|are staying|will stay|can stay|left|gets left) (?:on|in|put|in place|where it is|where they are|alone|there)\\b(?<w>.*)$|^(?:i 'm |i am |we 're )?(?:leaving|not removing|not touching|not taking off|not pulling|not taking) (?<x>.+?)(?: off| out)?(?: for now| alone)?(?<w>)$")]
+    [GeneratedRegex("^(?:i 'm |i am |we 're )?(?:leaving|leave|left(?= the| my| it| that)|keeping|not touching) (?<x>.+?) (?:on|in|in place|alone|where it is|where they are|be|as it is)\\b(?: for now)?(?<w>.*)$|^(?<x>.+?) (?:stays?|staying|is staying|'s staying|are staying|will stay|can stay|left|gets left) (?:on|in|put|in place|where it is|where they are|alone|there)\\b(?<w>.*)$|^(?:and |but |with |only )*(?<x>[a-z][a-z' ]*?) (?:(?:is|are|was|were|'s|'re|has been|have been|all|still|left|just) )*(?:still|left) (?:all )?(?:in|on|attached|hanging|fitted|bolted|sitting|stuck)(?: (?:to|on|in|off|onto|up|down|there))?(?: (?:it|them|there|place|position|the (?:block|head|engine|crank|case|car|bike|rod|rods)|its? [a-z]+|their [a-z]+))?(?: for now| yet| too)?(?<w>)$|^(?:i 'm |i am |we 're )?(?:leaving|not removing|not touching|not taking off|not pulling|not taking) (?<x>.+?)(?: off| out)?(?: for now| alone)?(?<w>)$")]
     private static partial Regex Stays();
 
     private int Staying(Stretch clause, Stretch rest)
@@ -171,7 +171,7 @@ internal sealed partial class Listener
         var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
         if (In(clause.From, clause.To).Any(p => p is PlacePhrase))
             return -1;
-        if (match.Groups["x"].Length == 0 || In(xFrom, xTo).Any(p => p is LotPhrase))
+        if (match.Groups["x"].Length == 0 || In(xFrom, xTo).Any(p => p is LotPhrase || (p is ActPhrase && match.Groups["w"].Length == 0)))
             return -1;
         var thing = Word(xTo - 1) is "bracket" or "brackets" ? Nameless(xFrom, xTo) : ThingIn(xFrom, xTo, true);
         if (Word(xFrom) is "it" or "that" or "them")

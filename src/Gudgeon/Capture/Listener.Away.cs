@@ -7,7 +7,7 @@ internal sealed partial class Listener
 {
     private const string Shop = "(?:(?:the |a |my |his |her |our |your )?(?:machine shop|machinists?|shop|engineers?|engineering works|engine shop|grinders?|crank grinders?|welders?|blasters?|platers?|balancers?|reconditioners?|engine reconditioners?|pump (?:shop|man|specialist)|head (?:shop|man|specialist)|injector (?:shop|man|specialist)|specialists?|turbo (?:shop|man|specialist)|works|mate|mates|friend|pal|neighbour|brother|dad|painters?(?! 's? ?tape)|powder coaters?|heat treaters?|anodisers?|chap|bloke|man|guy))";
 
-    [GeneratedRegex("^(?<x>.+?) (?:is|'s|are|was|has|have)? ?(?:at|in|gone to|gone off to|went to|off to|off at|away at|away to|sent to|taken to|dropped off at|dropped at|with|sent off to|posted to|been sent to|over at|down at|up at) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?:\\w+ )?(?:sent|took|dropped|posted|delivered|handed|gave|shipped) (?<x>.+?) (?:off |over |in )?(?:to|at|in at|off at|in to|with|for) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?<x>.+?) (?:is|'s|are|has|have)? ?(?:gone|away|off|out|sent|sent off|sent away|been sent|been sent off|sent out)(?: off| away| separately| out)?(?: (?:on|in) the (?:van|post|lorry|truck)| by courier)? (?:for|to be|to get|to the (?:fellow|man|chap|bloke|guy|lad|woman|lady|firm|place|people)\\b[a-z ]*? (?:for|to)) (?<w>.+)$|^(?:sent|took) (?<x>.+?) (?:off|away|out) (?:for|to be|to get) (?<w>.+)$|^(?:i |we |'ve |just |and )*(?:dropped|sent|took|posted|handed) (?<x>it|them) (?:off|in|away|over)(?: (?:this|yesterday|today|at|on|in) .*)?$")]
+    [GeneratedRegex("^(?<x>.+?) (?:is|'s|are|was|has|have)? ?(?:at|in|gone to|gone off to|went to|off to|off at|away at|away to|sent to|taken to|dropped off at|dropped at|with|sent off to|posted to|been sent to|over at|down at|up at) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?:\\w+ )?(?:sent|took|dropped|posted|delivered|handed|gave|shipped) (?<x>.+?) (?:off |over |in )?(?:to|at|in at|off at|in to|with|for) (?<s>" + Shop + ")\\b(?<w>.*)$|^(?<x>.+?) (?:is|'s|are|has|have)? ?(?:gone|away|off|out|sent|sent off|sent away|been sent|been sent off|sent out)(?: off| away| separately| out)?(?: (?:on|in) the (?:van|post|lorry|truck)| by courier)? (?:for|to be|to get|to the (?:fellow|man|chap|bloke|guy|lad|woman|lady|firm|place|people)\\b[a-z ]*? (?:for|to)) (?<w>.+)$|^(?:i |we |i 've |have |just )*(?:lent|loaned|gave) (?<x>.+?) to (?<s>(?:a |the |my |his |her )?[a-z]+(?: (?:up|down|next|over|across|from|at|in) [a-z ]+?)?)(?: (?<w>(?:for|till|until|and) .+))?$|^(?<x>.+?) (?:is|'s|are) (?:away |out |gone )?on loan (?:to|with) (?<w>.+)$|^(?<x>.+?) (?:is|'s|are) (?:still |now )?(?:at|with|in at) (?<s>(?:the |a |my |his |her )[a-z]+(?: [a-z]+){0,2}?) (?<w>(?:till|until|for a|for an|for its|for the|to be|to get|getting|being|having) .+)$|^(?:sent|took) (?<x>.+?) (?:off|away|out) (?:for|to be|to get) (?<w>.+)$|^(?:i |we |'ve |just |and )*(?:dropped|sent|took|posted|handed) (?<x>it|them) (?:off|in|away|over)(?: (?:this|yesterday|today|at|on|in) .*)?$")]
     private static partial Regex SentTo();
 
     private int Away(Stretch clause, Stretch rest)
@@ -72,7 +72,7 @@ internal sealed partial class Listener
         return end;
     }
 
-    [GeneratedRegex("^(?:got |picked up |collected |fetched )?(?<x>.+?) (?:(?:is|'s|are|came|come|have come|has come|got) )?back(?: (?:from|today|now|already|at last|home|again|this|last|yesterday|and|with)\\b(?<w>.*))?$|^(?:picked up|collected|fetched) (?<x>.+?) (?:from|at) (?<w>.+)$")]
+    [GeneratedRegex("^(?:got |picked up |collected |fetched )?(?<x>.+?) (?:(?:is|'s|are|came|come|have come|has come|got) )?(?:back|home)(?: (?:from|today|now|already|at last|home|again|this|last|yesterday|and|with)\\b(?<w>.*))?$|^(?:picked up|collected|fetched) (?<x>.+?) (?:from|at) (?<w>.+)$")]
     private static partial Regex CameBack();
 
     private int Returned(Stretch clause)
@@ -87,7 +87,7 @@ internal sealed partial class Listener
         if (came.Count == 0)
             return -1;
         int end = match.Groups["w"].Length > 0 && !match.Groups["w"].Value.Contains(" from ", StringComparison.Ordinal) && Regex.IsMatch(clause.Line, "back (?:and|with)\\b") ? xTo : clause.To;
-        while (end < clause.To && Word(end) is "is" or "'s" or "are" or "came" or "back" or "have" or "has" or "come")
+        while (end < clause.To && Word(end) is "is" or "'s" or "are" or "came" or "back" or "home" or "have" or "has" or "come")
             end++;
         foreach (var thing in came)
             About(thing, Range(clause.From, end), t => new Back(t));
@@ -123,6 +123,8 @@ internal sealed partial class Listener
         Flush();
         var source = facts.Where(IsWork).ToList();
         var pattern = source.Count > 0 ? source : [.. context.Last.Where(IsWork)];
+        if (pattern.Count == 0 && facts.Count == 0 && numbers.Count > 0)
+            pattern = [.. context.Last.Where(f => f is Measured)];
         if (numbers.Count == 0 && side.Length == 0 && thing is null && source.Count > 0 && topic is not null && clause.Line.Length < 12)
         {
             // "rear head off, same": as the note before, for what is told now.
@@ -135,6 +137,13 @@ internal sealed partial class Listener
         {
             foreach (var moved in Moved(fact, numbers, side, thing))
                 copies.Add(Placed(moved, place));
+        }
+
+        // "oil pump gears scored, and the cover likewise"
+        if (copies.Count == 0 && source.Count == 0 && thing is not null && facts.LastOrDefault() is Damaged or Seen && numbers.Count == 0 && side.Length == 0)
+        {
+            pending.Clear();
+            copies.Add(With(facts[^1], thing with { Others = [] }));
         }
 
         if (copies.Count == 0)
@@ -163,7 +172,7 @@ internal sealed partial class Listener
         int same = line.IndexOf("same", StringComparison.Ordinal);
         for (int i = clause.From; i < clause.To; i++)
         {
-            if (Word(i) is "as" && numbers.Count > 0)
+            if (Word(i) is "as" or "like" && numbers.Count > 0)
                 break;
             if (NumberWords.At(tokens, i) is { IsCount: true } n && n.Int is > 0 and <= 28 && !(Word(i - 1) is "bag" or "tray" or "box" or "bank" or "tin" or "tub"))
             {
@@ -223,6 +232,7 @@ internal sealed partial class Listener
         Marked f => f with { Thing = thing },
         Put f => f with { Thing = thing },
         Parted f => f with { Line = thing },
+        Measured f => f with { Thing = thing },
         _ => fact,
     };
 

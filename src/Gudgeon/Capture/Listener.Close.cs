@@ -100,6 +100,9 @@ internal sealed partial class Listener
         if (clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ThingPhrase later && clause.Take(i).All(p => p is WordPhrase { Filler: true } or NumPhrase or FaultPhrase or LotPhrase) && Word(later.From - 1) is "in" or "on" or "of" && pending.Count == 0 && seenAt < start)
             thing = later.Thing;
 
+        // "two's got a busted top ring": what it is that is broken follows at once.
+        if (clause.ElementAtOrDefault(i + 1) is ThingPhrase { Thing.Sort: ThingSort.Part } struck && struck.From == fault.To && Word(fault.From - 1) is "a" or "an" or "the" or "got" or "has" or "had" or "some" or "with" or "found" or "two" or "three" && (pending.Count == 0 || pending[^1].From > fault.From || NumberedHere(start, fault.From)))
+            thing = struck.Thing;
         if (clause.ElementAtOrDefault(i + 1) is DetailPhrase piece && piece.From == fault.To && thing.Detail.Length == 0 && thing.Sort is ThingSort.Part or ThingSort.Line)
             thing = thing with { Detail = piece.Detail };
         int stop = StopOf(clause, i, end);
@@ -107,6 +110,8 @@ internal sealed partial class Listener
         if (inClause is not null && ReferenceEquals(inClause, thing))
             from = Math.Min(from, pending[^1].From);
         bool denied = Range(start, fault.From).Any(k => Word(k) is "no" or "not" or "without" or "never" or "isnt" or "arent" or "wasnt" or "nothing" or "none");
+        if (denied && Range(start, fault.From).LastOrDefault(k => Word(k) is "no" or "not" or "without" or "never" or "isnt" or "arent" or "wasnt" or "nothing" or "none", from) is var no && no < from)
+            from = no;
         string words = Said(from, stop);
         var all = Range(from, stop).Where(k => !tokens[k].IsBreak);
         if (fault.Fault == "hissing" && resolver.Cylinder is { } cylinder)
@@ -139,6 +144,9 @@ internal sealed partial class Listener
             i++;
         return i;
     }
+
+    /// <summary>A bare number before the fault says which cylinder it is about.</summary>
+    private bool NumberedHere(int from, int to) => In(from, to).Any(p => p is NumPhrase { Num.IsCount: true });
 
     /// <summary>The part of a row that is named after the fault, by side or number.</summary>
     private Thing? WhichAfter(Thing thing, int from, int to)
@@ -344,11 +352,17 @@ internal sealed partial class Listener
             int to = from;
             while (to < tokens.Count && !tokens[to].IsBreak)
                 to++;
-            if (to > from && Range(from, to).All(k => !used[k]) && Range(from, to).Count(k => Weighs(k)) > 0)
+            if (to > from && Range(from, to).All(k => !used[k]) && Range(from, to).Count(k => Weighs(k)) > 0 && (facts.Count + doubts.Count == 0 || Matters(from, to)))
                 Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(from, to)}”", Range(from, to));
             from = to + 1;
         }
     }
+
+    /// <summary>Whether a stretch that nothing was made of speaks of the work at all: an aside beside a fact stays in the note as it is.</summary>
+    private bool Matters(int from, int to) => Range(from, to).Any(k => tokens[k].Sort == TokenSort.Number
+        || index.Book.Longest(tokens, k) is { Values.Count: > 0 } part && part.To <= to || Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0 || Lexicon.Details.Longest(tokens, k).Values.Count > 0
+        || Lexicon.Faults.Longest(tokens, k).Values.Count > 0 || (Lexicon.Acts.Longest(tokens, k) is { Values.Count: > 0 } deed && !Lexicon.Fillers.Contains(tokens[k].Text) && deed.To <= to)
+        || SizeReader.At(tokens, k, inchBook) is not null || Units.At(tokens, k) is not null && NumberWords.At(tokens, k - 1) is not null || places.At(k) is not null || dues.At(k) is not null);
 
     private bool Weighs(int at) => tokens[at].Sort == TokenSort.Number || (tokens[at].Sort == TokenSort.Word && !Lexicon.Fillers.Contains(tokens[at].Text)) || (tokens[at].Sort == TokenSort.Other && tokens[at].Text != "-");
 

@@ -6,13 +6,13 @@ namespace Gudgeon.Capture;
 /// <summary>"no, twelve bolts not ten", "scrap that", "make that five", "those are M10 fine".</summary>
 internal sealed partial class Listener
 {
-    [GeneratedRegex("^(?:no |oops |sorry |right |ok |actually |,? ?)*(?:scrap|strike|forget|ignore|delete|cancel|scrub|bin|undo|disregard|strike out|cross out|take back|rub out) (?:that last|that|the last|last|what i (?:just )?said|the last one|my last|all that|the above)(?: one| note| entry| bit| lot| line| out| thing)?\\b$|^(?:no )?(?:that 's|that was|that is|thats) (?:all )?(?:wrong|not right|rubbish|a mistake)$")]
+    [GeneratedRegex("^(?:no |naw |nah |nope |oops |sorry |right |ok |actually |wait |ah |oh |,? ?)*(?:scrap|scratch|strike|forget|ignore|delete|cancel|scrub|bin|undo|disregard|strike out|cross out|take back|rub out) (?:that last|that|the last|last|what i (?:just )?said|the last one|my last|all that|the above)(?: one| note| entry| bit| lot| line| out| thing)?\\b$|^(?:no )?(?:that 's|that was|that is|thats) (?:all )?(?:wrong|not right|rubbish|a mistake)$")]
     private static partial Regex Scraps();
 
     [GeneratedRegex("^(?:no |sorry |oops |actually |,? ?)*(?:it|they|that) (?:was|were|is|'s|are|should be|should have been) (?:really |actually )?(?:on |in )?(?:the )?(?<b>left|right|front|rear|upper|lower|inlet|exhaust|top|bottom)(?: (?:one|ones|hand|side|bank|head|hand one|end))? (?:and )?not (?:on |in )?(?:the )?(?<a>left|right|front|rear|upper|lower|inlet|exhaust|top|bottom)(?: .*)?$")]
     private static partial Regex OtherSide();
 
-    [GeneratedRegex("^(?<cue>(?:no(?= ?,| (?:\\d|m \\d|it|that|they|wait|sorry|make|hang|hold|actually|not|i\\b|there|the|number|left|right|bag|tray|box|tin|scrub|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty)\\b|$)|turns out|turned out|nope|nay|naw|nah|hang about|hold on|sorry|actually|correction|oops|wait|hang on|i tell a lie|tell a lie|i mean|i meant|i meant to say|make that|make it|or rather|rather|should be|should have been|should say|it should be|that should be|scrub that)(?: ,?(?: ?(?:no|sorry|wait|hang on|hang about|hold on|actually|make that|make it|it 's|its|it was|that 's|they 're|they were|there 's|there are|there were|i mean|i meant|should be|that should be|it should be|that was|it is))?)*)(?![a-z']) ?,? ?(?<rest>.*)$")]
+    [GeneratedRegex("^(?<cue>(?:no(?= ?,| (?:\\d|m \\d|it|that|they|wait|sorry|make|hang|hold|actually|not|i\\b|there|the|number|left|right|bag|tray|box|tin|scrub|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty)\\b|$)|turns out|turned out|ope no|ope|well(?= (?:(?:it|that|they|there) (?:'s|'re|is|are|was|were) )?(?:\\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty)\\b)|nope|nay|naw|nah|hang about|hold on|sorry|actually|correction|oops|wait|hang on|i tell a lie|tell a lie|i mean|i meant|i meant to say|make that|make it|or rather|rather|should be|should have been|should say|it should be|that should be|scrub that)(?: ,?(?: ?(?:no|sorry|wait|hang on|hang about|hold on|actually|make that|make it|it 's|its|it was|that 's|they 're|they were|there 's|there are|there were|i mean|i meant|should be|that should be|it should be|that was|it is))?)*)(?![a-z']) ?,? ?(?<rest>.*)$")]
     private static partial Regex Corrects();
 
     [GeneratedRegex("^(?:(?:those|these|they|them|it|that)(?: ones?| bolts?| studs?| nuts?)? ?(?:'re|are|'s|is|were|was|should be)|the(?:se)? bolts (?:are|were)) (?<rest>.+)$")]
@@ -23,7 +23,7 @@ internal sealed partial class Listener
 
     private int Correction(Stretch clause, Stretch rest)
     {
-        if (Regex.Match(clause.Line, "^(?:i|we) (?:said|put down|wrote|told you) (?<a>.+)$") is { Success: true } before && clause.To + 1 < rest.To && tokens[clause.To].IsBreak && ClauseEnd(clause.To + 1, rest.To) is var meantEnd && Regex.IsMatch(new Stretch(tokens, clause.To + 1, meantEnd).Line, "^(?:but )?(?:i meant|it 's|it was|it is|should be|that 's)"))
+        if (Regex.Match(clause.Line, "^(?:i|we) (?:said|put down|wrote|told you) (?<a>.+)$") is { Success: true } before && clause.To + 1 < rest.To && tokens[clause.To].IsBreak && ClauseEnd(clause.To + 1, rest.To) is var meantEnd && Regex.IsMatch(new Stretch(tokens, clause.To + 1, meantEnd).Line, "^(?:but |well |really |in fact )*(?:i meant|it 's|it was|it is|should be|that 's)"))
         {
             var (was, wasText) = Told(clause.Tokens(before.Groups["a"]).From, clause.To, false);
             var (now, nowText) = Told(clause.To + 1, meantEnd, false);

@@ -12,6 +12,9 @@ internal sealed partial class Listener
             return i;
         if (Failed(phrase, clause, end) is var told and >= 0)
             return told;
+        // "taped to the flywheel" stops no opening; "gone rusty" is not missing; "run off with my cloth" drains nothing.
+        if ((phrase.Act == Act.Cap && Word(phrase.To) == "to") || (phrase.Act == Act.Miss && Word(phrase.To - 1) == "gone" && clause.ElementAtOrDefault(i + 1) is FaultPhrase) || (phrase.Act == Act.Drain && Word(phrase.To) == "with" && !Range(clause[0].From, end).Any(k => Fluids.Contains(Word(k)))))
+            return i;
         // "got the oil out"
         if (phrase is { Act: Act.Off, Word: "out" } && pending.Count == 0 && Fluids.Contains(Word(phrase.From - 1)) && phrase.To == phrase.From + 1)
         {
@@ -75,6 +78,13 @@ internal sealed partial class Listener
         {
             Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(clause[0].From, end)}”", Range(clause[0].From, end));
             return clause.Count;
+        }
+
+        // "head off number one", "injectors out on the left": which one is told after the deed.
+        if (phrase.Act is Act.Off or Act.On or Act.Undo or Act.Tighten && pending is [.., { Thing: { Kind.Length: > 0, Sort: ThingSort.Part or ThingSort.Fasteners } row1 }] && (row1.Others.Count > 0 || row1.Ids.Count > 1) && Chosen(row1, phrase.To, end) is { } chosen)
+        {
+            pending[^1] = (chosen.Thing, pending[^1].From, pending[^1].To);
+            all = Range(phrase.From, chosen.To);
         }
 
         // "rocker arms off the left head": only those of that bank.
@@ -227,6 +237,35 @@ internal sealed partial class Listener
         return clause.Count;
     }
 
+    /// <summary>"number one", "on the left side", "two and three" right behind a deed.</summary>
+    private (Thing Thing, int To)? Chosen(Thing row, int from, int end)
+    {
+        int at = from;
+        while (Word(at) is "on" or "from" or "off" or "of" or "for" or "at" or "the")
+            at++;
+        var whole = row with { Others = [] };
+        if (Word(at) is "left" or "right" && (at > from || Word(at + 1) is "side" or "bank" or "hand") && Select(whole, null, Word(at)) is { Ids.Count: > 0 } side && side.Ids.Count < index.Parts(row.Kind).Count)
+        {
+            int to = at + 1;
+            while (to < end && Word(to) is "side" or "bank" or "hand" or "one" or "ones" or "end")
+                to++;
+            return to >= end || tokens[to].IsBreak ? (side, to) : null;
+        }
+
+        bool named = Word(at) is "number" or "numbers" or "cylinder" or "cylinders";
+        if (!named && at == from)
+            return null;
+        int first = named ? at + 1 : at;
+        int last = first;
+        while (last < end && (NumberWords.At(tokens, last) is { IsCount: true } || (last > first && Word(last) is "and" && NumberWords.At(tokens, last + 1) is { IsCount: true })))
+            last = Word(last) == "and" ? last + 1 : NumberWords.At(tokens, last)!.Value.To;
+        var numbers = Picked(first, last);
+        if (numbers.Count == 0 || (last < end && !tokens[last].IsBreak && Word(last) is not ("and" or "in" or "on" or "with")))
+            return null;
+        var found = numbers.Count == 1 ? Select(whole, numbers[0], "") : SelectAll(whole, numbers);
+        return found is { Ids.Count: > 0 } && found.Ids.Count < index.Parts(row.Kind).Count ? (found with { Sort = row.Sort, Fastener = row.Fastener }, last) : null;
+    }
+
     /// <summary>Numbers and nothing else between a name and a deed.</summary>
     private List<int> Picked(int from, int to)
     {
@@ -318,6 +357,14 @@ internal sealed partial class Listener
                 About(thing, all, t => new Capped(t, ""));
                 break;
             case Act.Find:
+                // "found that pushrod": the one that was told as missing.
+                if (context.Short.LastOrDefault(m => m.Thing.Kind == thing.Kind && m.Thing.Kind.Length > 0 && (thing.Ids.Count == 0 || thing.Others.Count > 0 || thing.Ids.Count > 1)) is { } lost)
+                {
+                    thing = lost.Thing;
+                    Add(new Found(lost.Thing, lost.Lots, ""), all);
+                    break;
+                }
+
                 About(thing, all, t => new Found(t, [], ""));
                 break;
             case Act.Miss:

@@ -36,7 +36,7 @@ internal sealed partial class Listener
     [GeneratedRegex(Lead + Who + "(?:tried|trying|tried to|been trying to|attempted|had a go at|fought|struggled|struggling|spent|battled)\\b.*$")]
     private static partial Regex Tries();
 
-    [GeneratedRegex(Lead + Who + "(?:didnt|did not|dont|do not|havent|have not|hasnt|has not|not|never|wont be|will not be|not going to|isnt going to|no need to|not bothering|decided not to|decided against|wasnt going to|neednt|no point|not had to|didnt need to|didnt have to|without) (?<r>.*)$|^(?<x>.+?) (?:hasnt|havent|isnt|arent|wasnt|werent|doesnt|didnt|has not|have not|is not|are not|is still not|'s not|'s still not|still isnt|not|never|neednt|need not|wont need to|doesnt need to|doesnt have to|dont need to|dont have to) (?:been |yet |even |really |going to |to )*(?<v>come|be|been|off|out|taken|removed|undone|done|moved|fitted|on|back|in|drained|capped|plugged|tagged|marked|tight|tightened|torqued|started|touched|lifted|pulled|coming|measured|checked|cleaned|apart|split)\\b.*$")]
+    [GeneratedRegex(Lead + Who + "(?:didnt|did not|dont|do not|havent|have not|hasnt|has not|not|never|wont be|will not be|not going to|isnt going to|no need to|not bothering|decided not to|decided against|wasnt going to|neednt|no point|not had to|didnt need to|didnt have to|without) (?<r>.*)$|^(?<x>.+?) (?:hasnt|havent|isnt|arent|wasnt|werent|doesnt|didnt|has not|have not|is not|are not|was never|were never|am not|i am not|i 'm not|is still not|'s not|'s still not|still isnt|not|never|neednt|need not|wont need to|doesnt need to|doesnt have to|dont need to|dont have to) (?:been |yet |even |really |going to |to )*(?<v>come|be|been|off|out|taken|removed|undone|done|moved|fitted|on|back|in|drained|capped|plugged|tagged|marked|tight|tightened|torqued|started|touched|lifted|pulled|coming|measured|checked|cleaned|apart|split|touched|touching|disturbed|bothered|bothering)\\b.*$")]
     private static partial Regex Denies();
 
     /// <summary>Said as meant, missed or tried: recorded as a plan or a remark, never as done.</summary>
@@ -87,6 +87,11 @@ internal sealed partial class Listener
         var said = In(clause.From, clause.To).Where(p => p is not WordPhrase { Filler: true }).ToList();
         if (said.Count > 0 && said.OfType<ThingPhrase>().Any() && (said.All(p => p is ThingPhrase or DuePhrase or WordPhrase { Word: "weekend" or "next" or "tomorrow" }) && Ahead().IsMatch(line) && !Regex.IsMatch(line, "\\b(?:on|off|out|in)\\b") || (said.All(p => p is ThingPhrase) && Regex.IsMatch(line, "(?:'s|is|are) next$"))))
             return Intend(clause);
+        if (Ahead().IsMatch(line) && !Past().IsMatch(line) && In(clause.From, clause.To).OfType<ThingPhrase>().Any(t => t.Thing.Sort == ThingSort.Part && t.From <= clause.From + 2) && In(clause.From, clause.To).All(p => p is ThingPhrase or DuePhrase or WordPhrase or BreakPhrase or NumPhrase) && !Regex.IsMatch(line, "\\b(?:on|off|out|in|next to)\\b"))
+            return Intend(clause);
+        // "magneto out next": what came next, not what is to come.
+        if (Regex.IsMatch(line, "\\b(?:off|out|on|in|away|undone|apart) (?:next|after that|second|third)$"))
+            return -1;
         return Ahead().IsMatch(line) && !Past().IsMatch(line) && In(clause.From, clause.To).Any(p => p is ActPhrase { Act: not (Act.Buy or Act.Find or Act.Miss) }) && ThingIn(clause.From, clause.To) is not null && !Regex.IsMatch(line, "next to|next (?:one|bolt|stud|nut)") ? Intend(clause) : -1;
     }
 
@@ -116,6 +121,15 @@ internal sealed partial class Listener
         var thing = things.Count > 0 ? things[0] : pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic ?? LastThing();
         if (thing is null || In(clause.From, clause.To).Any(p => p is FaultPhrase { Damage: true }))
             return -1;
+        if (thing.Sort == ThingSort.Part && Regex.IsMatch(clause.Line, "\\b(?:touch|touched|touching|bother|bothered|bothering|disturb|disturbed|disturbing)\\b"))
+        {
+            foreach (var one in things.Count > 1 && Regex.IsMatch(clause.Line, " (?:and|or) ") ? things : [thing])
+                About(one, Range(clause.From, clause.To).Concat(pending.SelectMany(p => Range(p.From, p.To))).Where(k => !tokens[k].IsBreak), t => new LeftOn(t, ""));
+            pending.Clear();
+            (topic, seen, seenAt) = (thing, thing, clause.From);
+            return clause.To;
+        }
+
         string state = acts.Count == 0 ? "not started" : acts[0].Act switch
         {
             Act.Off => "not off",
@@ -162,7 +176,22 @@ internal sealed partial class Listener
             thing = Held(thing, clause.From, stop);
         Add(new Planned(thing is null ? null : Whole(thing), Said(from, stop)), Range(from, stop).Where(i => !tokens[i].IsBreak && (i >= clause.From || !used[i])));
         topic = thing ?? topic;
-        return stop;
+        return Likewise(stop);
+    }
+
+    [GeneratedRegex("^(?:and |plus )+(?:the |its |their |my )*[a-z' ]+? (?:with it|with them|too|as well|likewise|an all|and all)$")]
+    private static partial Regex Too();
+
+    /// <summary>"oil pump has to come out yet, and the strainer with it": what was just said holds for this as well.</summary>
+    private int Likewise(int stop)
+    {
+        int from = stop < tokens.Count && tokens[stop].Sort == TokenSort.Comma ? stop + 1 : stop;
+        int end = from < tokens.Count && !tokens[from].IsBreak ? ClauseEnd(from, tokens.Count) : from;
+        if (end <= from || !Too().IsMatch(new Stretch(tokens, from, end).Line) || ThingIn(from, end) is not { Sort: ThingSort.Part } also)
+            return stop;
+        Add(new Planned(Whole(also), Said(from, end)), Range(from, end));
+        topic = also;
+        return end;
     }
 
     /// <summary>Kept with the part in the words said: it tells of no deed.</summary>

@@ -170,6 +170,15 @@ internal sealed partial class Listener
         // "two of the injectors": some of them, and nobody said which.
         if (phrase.Thing is { Sort: ThingSort.Part, Ids.Count: > 1 } && Word(phrase.From - 1) == "of" && CountBefore(phrase.From, clause[0].From) is { } some1 && some1 < phrase.Thing.Ids.Count)
             phrase = phrase with { Thing = phrase.Thing with { Where = $"{some1} of {phrase.Thing.Ids.Count}", Ids = [], Others = [] } };
+        // "side cover's off, the one over the valve springs": which one, not another part.
+        if (Word(phrase.From - 1) is "the" or "that" or "my" && OneBy(phrase.From - 2) || OneBy(phrase.From - 1))
+        {
+            _ = Spans(Range(clause[0].From, phrase.To));
+            if (facts.Count > 0)
+                facts[^1] = facts[^1] with { Spans = [.. facts[^1].Spans, .. Spans(Range(clause[0].From, phrase.To))] };
+            return;
+        }
+
         string before = Word(phrase.From - 1);
         if (before == "of" && phrase.Thing.Ids.Count == 0 && phrase.Thing.Where.Contains(" of ", StringComparison.Ordinal))
             before = "";
@@ -286,6 +295,9 @@ internal sealed partial class Listener
             resolver.Bank = part.Bank ?? resolver.Bank;
         }
     }
+
+    /// <summary>"the one over": the words before a part that only tell where another lies.</summary>
+    private bool OneBy(int at) => Word(at) is "over" or "under" or "behind" or "near" or "by" or "above" or "below" or "beside" or "underneath" or "beneath" && Word(at - 1) is "one" or "ones" && facts.Count + pending.Count > 0;
 
     private static readonly HashSet<string> NoHead = ["came", "went", "fell", "slid", "swung", "hung", "sat", "sits", "stays", "goes", "moved", "parted", "comes", "wobbles", "needed", "looked", "smelt", "stinks", "tonight", "yesterday", "tomorrow", "together", "altogether", "completely", "first", "both", "number", "bottom", "finished", "eventually", "side", "half", "straight", "plus", "not", "isnt", "arent", "hasnt", "wont", "cant", "managed", "started", "gives", "gave", "see", "thats", "who", "somehow", "everywhere", "anyway", "meantime", "sounds", "spins", "turns", "felt", "seemed", "dropped", "cracked", "took", "tapped", "ones", "way", "lot", "pair", "trio", "loads", "tons", "heads", "head", "front", "rear", "end", "ends", "top", "left", "right", "inner", "outer", "upper", "lower", "complete", "itself", "assembly", "m", "by"];
 

@@ -86,6 +86,21 @@ internal sealed partial class Listener
             return;
         }
 
+        // "twenty five then forty five then sixty five foot pounds": the unit of the last holds for all.
+        if (num.IsCount && num.Value is >= 5 and <= 400 && ChainUnit(num.To) is { } chained && (draft?.Of ?? (pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing())) is { } chain)
+        {
+            if (draft is null)
+            {
+                StartTight(CapOf(chain), pending.SelectMany(p => Range(p.From, p.To)));
+                pending.Clear();
+            }
+
+            draft!.Fitting = true;
+            draft.Stages.Add($"{num.Int} {chained}");
+            draft.Tokens.AddRange(Range(num.From, num.To));
+            return;
+        }
+
         if (num.IsCount && draft is { Fitting: true, Stages.Count: > 0 } && Word(num.From - 1) is "plus" or "then" or "and" && num.Value is >= 15 and <= 360)
         {
             // "twenty five newton metres then fifty": fifty is no angle that anybody turns through.
@@ -143,6 +158,24 @@ internal sealed partial class Listener
                 return fault;
             if (phrase is not (WordPhrase { Filler: true } or NumPhrase or BreakPhrase))
                 return null;
+        }
+
+        return null;
+    }
+
+    /// <summary>The torque that ends a row of numbers joined by "then".</summary>
+    private string? ChainUnit(int at)
+    {
+        for (int steps = 0; steps < 5; steps++)
+        {
+            int next = at;
+            while (Word(next) is "then" or "and" or "up" or "to" || (next < tokens.Count && tokens[next].Sort == TokenSort.Comma))
+                next++;
+            if (next == at || !Range(at, next).Any(k => Word(k) == "then" || tokens[k].Sort == TokenSort.Comma) || NumberWords.At(tokens, next) is not { IsCount: true } n)
+                return null;
+            if (Units.At(tokens, n.To, n) is { } unit)
+                return unit.Unit is "N m" or "lbf ft" or "lbf in" ? unit.Unit : null;
+            at = n.To;
         }
 
         return null;
@@ -355,7 +388,7 @@ internal sealed partial class Listener
         // "lower's fine" after the upper one: its partner.
         if (word.Word is "upper" or "lower" or "left" or "right" or "front" or "rear" or "inner" or "outer" or "inlet" or "exhaust" && FaultNext(clause, i) is not null && topic is { Kind.Length: > 0, Sort: ThingSort.Part } first && Partner(first, word.Word) is { } partner)
             (seen, seenAt, seenCount, fasteners) = (partner, word.From, null, false);
-        if ((word.Word == "each" || (word.Word is "a" or "per" && Word(word.To) is "side" or "bank" or "head" or "end")) && draft is { Lots.Count: > 0, Of.Ids.Count: > 1 and <= 6 } sides)
+        if ((word.Word is "each" or "apiece" || (word.Word is "a" or "per" && Word(word.To) is "side" or "bank" or "head" or "end")) && draft is { Lots.Count: > 0, Of.Ids.Count: > 1 and <= 6 } sides)
         {
             sides.PerSide = true;
             sides.Tokens.Add(word.From);
@@ -373,7 +406,7 @@ internal sealed partial class Listener
         if (word.Word is "left" or "right" or "other" or "upper" or "lower" or "front" or "rear" && Word(word.To) is "'s" or "is" or "hasnt" or "isnt" or "wont" or "has" && FaultNext(clause, i) is null && topic is { Kind.Length: > 0, Sort: ThingSort.Part } first0 && Partner(first0, word.Word) is { } side0)
             (topic, seen, seenAt, fasteners) = (side0, side0, word.From, false);
 
-        if (word.Word == "each" && toldNumber is > 1 and var parts && draft is { Lots: [.., { Lot.Count: { } per } last], Of.Ids.Count: 1 })
+        if (word.Word is "each" or "apiece" && toldNumber is > 1 and var parts && draft is { Lots: [.., { Lot.Count: { } per } last], Of.Ids.Count: 1 })
         {
             draft.Lots[^1] = last with { Lot = last.Lot with { Count = per * parts } };
             draft.Tokens.Add(word.From);

@@ -12,6 +12,7 @@ internal sealed partial class Listener
         var rest = new Stretch(tokens, at, to);
         return First(
             () => Except(clause),
+            () => Series(clause),
             () => Operation(clause),
             () => Teach(clause),
             () => Unreal(clause),
@@ -38,6 +39,7 @@ internal sealed partial class Listener
             () => Repeat(clause, rest),
             () => Unknown(clause, rest),
             () => Plan(clause),
+            () => Seated(clause),
             () => Framed(clause));
     }
 
@@ -189,7 +191,7 @@ internal sealed partial class Listener
     }
 
     private static readonly HashSet<string> NoName =
-        ["i", "we", "you", "it", "they", "them", "him", "her", "the", "a", "an", "to", "had", "have", "has", "get", "got", "is", "'s", "are", "was", "were", "be", "been", "would", "will", "could", "can", "cant", "wont", "wouldnt", "couldnt", "of", "and", "off", "out", "on", "in", "at", "come", "came", "take", "took", "taken", "first", "so", "turn", "move", "undo", "my", "that", "this", "any", "even", "just", "till", "until", "before", "comes", "goes", "go", "reach", "remove", "pull", "drop", "also", "only", "need", "needs", "did", "do", "does", "been", "there", "with", "for", "from", "by", "if", "now", "then", "again", "shift", "budge", "unless", "without", "'ve", "'d", "'ll", "'re", "as", "at", "up", "down", "over", "round", "away", "clear", "fit", "start", "access", "removed", "undone", "moved", "loosen", "loosened", "slack", "slackened", "no", "not", "nothing", "none", "looks", "look", "feels", "seems", "looked", "felt", "seemed", "probably", "maybe", "apparently", "all", "both"];
+        ["sat", "sitting", "stood", "lying", "says", "ah", "oh", "aye", "och", "ach", "eh", "well", "right", "ok", "okay", "here", "i", "we", "you", "it", "they", "them", "him", "her", "the", "a", "an", "to", "had", "have", "has", "get", "got", "is", "'s", "are", "was", "were", "be", "been", "would", "will", "could", "can", "cant", "wont", "wouldnt", "couldnt", "of", "and", "off", "out", "on", "in", "at", "come", "came", "take", "took", "taken", "first", "so", "turn", "move", "undo", "my", "that", "this", "any", "even", "just", "till", "until", "before", "comes", "goes", "go", "reach", "remove", "pull", "drop", "also", "only", "need", "needs", "did", "do", "does", "been", "there", "with", "for", "from", "by", "if", "now", "then", "again", "shift", "budge", "unless", "without", "'ve", "'d", "'ll", "'re", "as", "at", "up", "down", "over", "round", "away", "clear", "fit", "start", "access", "removed", "undone", "moved", "loosen", "loosened", "slack", "slackened", "no", "not", "nothing", "none", "looks", "look", "feels", "seems", "looked", "felt", "seemed", "probably", "maybe", "apparently", "all", "both"];
 
     /// <summary>A thing that no list knows, under the words it was given; null when there are none.</summary>
     private Thing? Nameless(int from, int to)
@@ -271,9 +273,11 @@ internal sealed partial class Listener
 
         if (Regex.IsMatch(said, "(?:left|remains|to do|to come off|has to come off|have to come off|must come off|in the way|stopping|to remove|needs to come off|comes off) (?:before|of|first|to get|me)|left before|before (?:the|i|we|it).* (?:can|could|comes|will)|what.*have to (?:take|remove|undo)|what.*holding|what.*in the way|what (?:else )?(?:has|needs) to come"))
             return "before";
+        if (Regex.IsMatch(said, "what (?:did|have) (?:i|we) (?:do|done|go and do|gone and done) with"))
+            return "where";
         if (Regex.IsMatch(said, "which way|what way|way round|which direction"))
             return "way";
-        if (Regex.IsMatch(said, "^(?:.*)(?:cant|cannot|dont|i forget|forgotten).*(?:if|whether) (?:i|we)|\\bdid (?:i|we)\\b.*|\\bhave (?:i|we)\\b") && !Regex.IsMatch(said, "where did|which .*did|what did|how many|when did|have i put"))
+        if (Regex.IsMatch(said, "^(?:.*)(?:cant|cannot|dont|i forget|forgotten).*(?:if|whether) (?:i|we)|\\bdid (?:i|we)\\b.*|\\bhave (?:i|we)\\b") && !Regex.IsMatch(said, "where\\b.*\\bdid|which .*did|what did|how many|when did|have i put"))
             return "done";
         if (Regex.IsMatch(said, "how many"))
             return "how many";
@@ -304,7 +308,7 @@ internal sealed partial class Listener
         return clause.To;
     }
 
-    [GeneratedRegex("^(?<x>.*?)(?:has|have|needs|need|must|got) (?:to )?(?:go|be|get) back\\b(?<when>.*)$|^(?:must |need to |have to |got to |gotta )?(?:return|take|give|hand) (?<x>.+?) back\\b(?<when>.*)$|^(?<x>.+?) (?:(?:is|'s) )?(?:only )?(?:borrowed|on loan|hired|mine|ours|due back|on hire)\\b(?<when>.*)$|^(?<x>(?:the |that |his |her )?[a-z]+(?: [a-z]+)?) (?:goes|go|going) back(?: to [a-z' ]+?)? (?<when>(?:on |by )?(?:tomorrow|tonight|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|the ).*)$|^(?:i |we |'ve |have |need |must |got |gotta |to )*(?:have|get) (?<x>.+?) back(?: to (?:the |a |my )?[a-z' ]+?)? (?<when>(?:by|before|on) .*)$|^(?:borrowed|hired) (?<x>.+?) (?<when>(?:till|until|due back|for).*)$|^(?:must |need to |have to )?return (?<x>.+?) (?<when>by .*|on .*|before .*)$|^(?<x>.+?) (?:has|have|needs?|must|got|wants?) (?:to )?(?:be )?(?:returned|returning|taken back|given back|handed back)\\b(?<when>.*)$")]
+    [GeneratedRegex("^(?<x>.*?)(?:has|have|needs|need|must|got) (?:to )?(?:go|be|get) back\\b(?<when>.*)$|^(?:must |need to |have to |got to |gotta )?(?:return|take|give|hand) (?<x>.+?) back\\b(?<when>.*)$|^(?<x>.+?) (?:(?:is|'s) )?(?:only )?(?:borrowed|on loan|hired|mine|ours|due back|on hire)\\b(?<when>.*)$|^(?<x>(?:the |that |his |her )?[a-z]+(?: [a-z]+)?) (?:goes|go|going) back(?: to [a-z' ]+?)? (?<when>(?:on |by )?(?:tomorrow|tonight|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|the ).*)$|^(?:i |we |'ve |have |need |must |got |gotta |to )*(?:have|get) (?<x>.+?) back(?: to (?:the |a |my )?[a-z' ]+?)? (?<when>(?:by|before|on) .*)$|^.*?\\b(?:wants?|needs?|needing|wanting|after|asking for|expects?) (?:his|her|their|the|its|my|that) (?<x>[a-z -]+?) back\\b(?<when>.*)$|^(?:borrowed|hired) (?<x>.+?) (?<when>(?:till|until|due back|for).*)$|^(?:must |need to |have to )?return (?<x>.+?) (?<when>by .*|on .*|before .*)$|^(?<x>.+?) (?:has|have|needs?|must|got|wants?) (?:to )?(?:be )?(?:returned|returning|taken back|given back|handed back)\\b(?<when>.*)$")]
     private static partial Regex GoesBackBy();
 
     [GeneratedRegex("^(?:then |and |,)*(?<n>first|second|third|final|last|stage (?:one|two|three|1|2|3))(?: stage| go| pass)? (?:at |to |was |is |done |done to |done at )*(?<v>[a-z0-9 ]+)$")]
@@ -349,7 +353,7 @@ internal sealed partial class Listener
 
     private Thing? lastOutside;
 
-    [GeneratedRegex("^(?:and |so |i |we |'ve |have |,)*(?:borrowed|hired|rented|been lent|got a loan of) (?<x>(?:the |a |an |my |his |her )?[a-z -]+?)(?: (?:off|from|of) (?<who>.+?))?$")]
+    [GeneratedRegex("^(?:and |so |i |we |'ve |have |,)*(?:borrowed|borrow|borrowing|hired|hire|rented|been lent|got a loan of|have on loan) (?<x>(?:the |a |an |my |his |her )?[a-z -]+?)(?: (?:off|from|of) (?<who>.+?))?$")]
     private static partial Regex Borrows();
 
     /// <summary>"borrowed the hoist off Pete, wants it back by Sunday": what is lent and when it must go back.</summary>
@@ -386,7 +390,7 @@ internal sealed partial class Listener
         return null;
     }
 
-    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|(?:cant|cannot|wont|couldnt) (?:go on|carry on|do (?:any ?|anything |much )?(?:more|anything|else|further|much)|get (?:any )?(?:further|on)|finish|continue|start|proceed|progress) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|come|due|due in|turns? up|delivered|expected)(?: back)?(?: by (?:post|courier|carrier|van)| in the post)?(?: from [a-z ']+?)? (?<d>(?:on |by |for )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*)$|^(?<x>.+?) (?:is|are|was|were)?(?: ?not|nt)? ?(?:in stock|available|ready|back in stock) (?:till|until|before|by|on) .*$|^(?<x>.+?) from (?:the )?(?:supplier|post|postman|courier|parts house|factor|motor factor|factors|shop|parts shop|dealer|breakers?) (?:on |by )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*$|^(?:and |but |well |still )*no sign of (?<x>(?!wear|any|metal|damage|cracks?|leaks?|a |scoring).+)$|^(?:.+?) (?:is|are|'s|'re) (?:sending|posting|shipping|bringing|dropping off|delivering) (?:me |over |round )?(?<x>(?!for|to).+)$|^(?:and )?(?:i |we |'ve |have |already )*(?:ordered|sent off for|sent for|bought|paid for) (?<x>.+)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|stew|stewing|leave it|leaving it|left it|left to soak|marinating))(?: (?:it|them|that|those|in|with|the|some|a|plenty|of|penetrating|releasing|oil|fluid|diesel|paraffin|easing|release)){0,7} (?<u>(?:till|until|overnight|for|over).*)$")]
+    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|(?:cant|cannot|wont|couldnt) (?:go on|carry on|do (?:any ?|anything |much )?(?:more|anything|else|further|much)|get (?:any )?(?:further|on)|finish|continue|start|proceed|progress) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until)|(?:not|isnt|arent|wont be|wont|doesnt|dont|hasnt|havent) (?:be )?(?:bring|bringing|come|coming|here|arriving|arrive|sending|turn up|turning up|back|landing|due|with us|with me)(?= .*\\b(?:till|until|before)\\b))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|come|due|due in|turns? up|delivered|expected|(?:is |are |'s |been )*promised(?: me| us)?|(?:is|are|'ll be|will be|should be|gets|get|lands?|land) ?(?:here|in|landing)?)(?: back)?(?: by (?:post|courier|carrier|van)| in the post)?(?: from [a-z ']+?)? (?<d>(?:on |by |for )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*)$|^(?<x>.+?) (?:is|are|was|were)?(?: ?not|nt)? ?(?:in stock|available|ready|back in stock) (?:till|until|before|by|on) .*$|^(?<x>.+?) from (?:the )?(?:supplier|post|postman|courier|parts house|factor|motor factor|factors|shop|parts shop|dealer|breakers?) (?:on |by )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*$|^(?:and |but |well |still )*no sign of (?<x>(?!wear|any|metal|damage|cracks?|leaks?|a |scoring).+)$|^(?:.+?) (?:is|are|'s|'re) (?:sending|posting|shipping|bringing|dropping off|delivering) (?:me |over |round )?(?<x>(?!for|to).+)$|^(?:and )?(?:i |we |'ve |have |already )*(?:ordered|sent off for|sent for|bought|paid for) (?<x>.+)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|stew|stewing|leave it|leaving it|left it|left to soak|marinating))(?: (?:it|them|that|those|in|with|the|some|a|plenty|of|penetrating|releasing|oil|fluid|diesel|paraffin|easing|release)){0,7} (?<u>(?:till|until|overnight|for|over).*)$")]
     private static partial Regex Waits();
 
     private int Waiting(Stretch clause)
@@ -416,6 +420,12 @@ internal sealed partial class Listener
         var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
         var thing = ThingIn(xFrom, xTo);
         string what = Trimmed(xFrom, xTo, due);
+        if ((what is "it" or "they" or "them" or "that" || Regex.IsMatch(what, "^(?:right|new|other|same|proper|correct)? ?ones?$")) && (pending.Count > 0 ? pending[^1].Thing : seen ?? topic) is { } meant)
+        {
+            (what, thing) = (meant.Full, meant);
+            pending.Clear();
+        }
+
         if (what.Length == 0)
             what = due?.Said ?? "not said";
         Add(new WaitingFor(what, thing is null ? null : thing with { Others = [] }, due), Range(clause.From, end));

@@ -5,7 +5,7 @@ namespace Gudgeon.Capture;
 /// <summary>Half sentences that lean on what was just said: "want a pair", "that one's gone", "found it", "the rest are fine".</summary>
 internal sealed partial class Listener
 {
-    [GeneratedRegex("^(?:and |so |then |better |'ll |i |we |just |also |must |should |will |have |to |gonna |going |probably |they |it |they 'll |there |'s |need to |have to )*(?:want|need|get|buy|order|wants|needs|get me|pick up|ordered)(?: to get| to order| to buy)? (?<n>(?:a |another |some |about )*(?:new )?(?:pair|couple|set|one|ones|lot|more|new|few|[a-z]+|\\d+))(?: new)?(?: ones?)?(?: of (?:them|those|each))?(?: new)?(?: ones)?(?: anyway| too| then| really| now| please)*$")]
+    [GeneratedRegex("^(?:and |so |then |better |'ll |i |we |just |also |must |should |will |have |to |gonna |going |probably |they |it |they 'll |there |'s |need to |have to )*(?:want|need|get|buy|order|wants|needs|get me|pick up|ordered|gotta get|gotta buy|gotta order|got to buy|must buy|must get|put me down for)(?: to get| to order| to buy)? (?<n>(?:a |another |some |about )*(?:new )?(?:pair|couple|set|one|ones|lot|more|new|few|[a-z]+|\\d+))(?: new)?(?: ones?)?(?: of (?:them|those|each))?(?: new)?(?: ones)?(?: anyway| too| then| really| now| please)*$")]
     private static partial Regex Wants();
 
     /// <summary>"I'll want a pair", "need four new": of what was just told.</summary>
@@ -45,7 +45,7 @@ internal sealed partial class Listener
         return clause.To;
     }
 
-    [GeneratedRegex("^(?:and |so |then |i 'll |i 've |,)*(?:put|stick|add|pop|stuck) (?:one|some|a new one|another|it|them|that|new ones) (?:on|to) (?:the|my) (?:shopping |order |buying )?list\\b.*$")]
+    [GeneratedRegex("^(?:and |so |then |i 'll |i 've |,)*(?:put|stick|add|pop|stuck|get|put me down|put us down) (?:down |in )?(?:for )?(?:one|some|a new one|another|another one|it|them|that|new ones|one of (?:those|them)|a pair)(?: (?:on|to|for) (?:the|my) (?:shopping |order |buying )?list|$)\\b.*$")]
     private static partial Regex Listed();
 
     [GeneratedRegex("^(?:and |so |but |then |now )*(?:i |we )?(?:'ve |have )?(?:dropped one|lost one|one (?:rolled|pinged|flew|fell|dropped|went|got lost)|(?:that|one|it) one?(?: 's|'s| is| has)? ?gone)\\b.*$")]

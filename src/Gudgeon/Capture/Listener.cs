@@ -54,13 +54,16 @@ internal sealed partial class Listener
         return new Heard(text, facts, doubts, unused);
     }
 
-    /// <summary>Too many words of weight left over beside a deed: it is asked for, not recorded.</summary>
+    /// <summary>
+    /// A word of weight left over before a deed or in the midst of it may turn what it says: then it is asked for, not recorded.
+    /// What follows a deed mostly tells how it went.
+    /// </summary>
     private void Doubted(List<TextSpan> unused)
     {
         var heavy = unused.Where(u => Tokeniser.Cut(u.Of(text)) is var left && Range(0, left.Count).Any(k => Strange(left, k))).ToList();
         foreach (var fact in facts.Where(f => f is not (Asked or QuestionToSelf or Planned or Noted or Corrected or StruckOut or Named or Did or WaitingFor or GoesBack)).ToList())
         {
-            if (heavy.All(u => !fact.Spans.Any(s => Beside(u, s))))
+            if (heavy.All(u => !fact.Spans.Any(s => u.Start < fact.Spans.Max(e => e.End) && Beside(u, s))))
                 continue;
             facts.Remove(fact);
             doubts.Add(new Doubt(DoubtSort.Which, $"Is this what was meant: {fact.Echo}?", text[fact.Spans.Min(s => s.Start)..fact.Spans.Max(s => s.End)], [new Reading(fact.Echo, [fact])], fact.Spans));
@@ -71,7 +74,7 @@ internal sealed partial class Listener
     private bool Strange(List<Token> words, int at)
     {
         string word = words[at].Text;
-        return words[at].IsWord && !Lexicon.Passing.Contains(word) && !Lexicon.Fillers.Contains(word) && NumberWords.At(words, at) is null
+        return words[at].IsWord && word != "no" && Characteristic.Book.Longest(words, at).Values.Count == 0 && !Lexicon.Passing.Contains(word) && !Lexicon.Fillers.Contains(word) && NumberWords.At(words, at) is null
             && index.Book.Longest(words, at).Values.Count == 0 && Lexicon.Fasteners.Longest(words, at).Values.Count == 0 && Lexicon.Details.Longest(words, at).Values.Count == 0
             && Lexicon.Containers.Longest(words, at).Values.Count == 0 && !Range(0, at).Any(k => index.Book.Longest(words, k).To > at || Lexicon.Fasteners.Longest(words, k).To > at);
     }
@@ -81,7 +84,7 @@ internal sealed partial class Listener
     {
         int from = Math.Min(left.End, right.End);
         int to = Math.Max(left.Start, right.Start);
-        return from >= to || text.AsSpan(from, to - from).IndexOfAny(',', '.', ';') < 0;
+        return from >= to || (text.AsSpan(from, to - from).IndexOfAny(',', '.', ';') < 0 && !Tokeniser.Cut(text[from..to]).Any(t => t.Text is "and" or "but" or "so" or "because" or "cos" or "then"));
     }
 
     private void Sentence(int from, int to, bool asked)
@@ -95,7 +98,7 @@ internal sealed partial class Listener
             from = all;
         }
 
-        phrases = Phrases(from, to);
+        phrases = Anywhere(Phrases(from, to), from, to);
         for (int at = from; at < to;)
         {
             if (tokens[at].IsBreak || Joins(at))
@@ -119,7 +122,7 @@ internal sealed partial class Listener
 
     /// <summary>A word that only ties clauses together.</summary>
     private bool Joins(int at) =>
-        tokens[at].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "while" or "whilst" or "although" or "except" or "then" or "also" or "anyway" or "ok" or "okay" or "well" or "um" or "uh" or "er" || (tokens[at].Text is "right" && at + 1 < tokens.Count && tokens[at + 1].IsBreak) || (tokens[at].Text is "and" && (at == 0 || tokens[at - 1].IsBreak || used[at - 1]));
+        tokens[at].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "while" or "whilst" or "although" or "except" or "then" or "also" or "anyway" or "ok" or "okay" or "well" or "um" or "uh" or "er" or "alright" or "righto" or "aye" or "ah" or "oh" or "ach" or "och" or "hmm" or "yep" or "yeah" or "yes" or "kindly" or "please" || (tokens[at].Text is "right" && at + 1 < tokens.Count && tokens[at + 1].IsBreak) || (tokens[at].Text is "and" && (at == 0 || tokens[at - 1].IsBreak || used[at - 1]));
 
     private int ClauseEnd(int from, int to)
     {
@@ -194,6 +197,8 @@ internal sealed partial class Listener
                 (resolver.Near, resolver.Same) = (id, id);
             }
 
+            if (one is NumPhrase { Num: { IsCount: true, Value: > 0 and <= 28 } owner } && Word(one.To) is "'s" or "has" && Word(one.To + 1) is "got" or "a" or "an" or "had")
+                resolver.Cylinder = owner.Int;
             list.Add(one);
             at = one.To;
         }
