@@ -37,11 +37,26 @@ static void Score(string file)
             Console.WriteLine($"    unused  {string.Join(" | ", note.Heard.UnusedWords)}");
     }
 
+    // How near a missed fact came: offered by a question, told of the same thing with another detail, told of another thing, or not at all.
+    var near = new Dictionary<string, int>();
+    foreach (var (note, missed) in marked.SelectMany(m => m.Missed.Select(f => (m, f))))
+    {
+        string kind = missed.Split(' ')[0];
+        string thing = missed.Split(':')[0];
+        string how = note.Heard.Doubts.Any(d => d.Readings.Any(r => r.Facts.Any(f => f.Code == missed))) ? "offered by a question"
+            : note.Wrong.Any(w => w.Split(':')[0].Split(" -> ")[0] == thing.Split(" -> ")[0]) ? "of the same thing, another detail"
+            : note.Wrong.Any(w => w.Split(' ')[0] == kind) ? "of another thing"
+            : note.Heard.Facts.Count == 0 ? "nothing heard in the note" : "not heard beside others";
+        near[how] = near.GetValueOrDefault(how) + 1;
+    }
+
     int expected = marked.Sum(m => m.Note.Facts.Count);
     int missedAll = marked.Sum(m => m.Missed.Count);
     int wrongAll = marked.Sum(m => m.Wrong.Count);
     int right = expected - missedAll;
     Console.WriteLine($"{Path.GetFileName(file)}: {marked.Count} notes, {expected} facts expected, {right} right, {missedAll} missed, {wrongAll} wrong: precision {100.0 * right / (right + wrongAll):0.0} %, recall {100.0 * right / expected:0.0} %, whole notes right {marked.Count(m => m.Right)}");
+    if (near.Count > 0)
+        Console.WriteLine($"  missed facts were {string.Join(", ", near.OrderByDescending(n => n.Value).Select(n => $"{n.Key} {n.Value}"))}");
 }
 
 static void Ways(string table)

@@ -35,6 +35,12 @@ public sealed record EarContext
     /// <summary>Ids of the parts that are off.</summary>
     public IReadOnlySet<string> Off { get; init; } = new HashSet<string>();
 
+    /// <summary>Where fasteners were put last, for "same tub".</summary>
+    public Place? LastPlace { get; init; }
+
+    /// <summary>Whether the work goes back together: the last deed told put a part on or tightened one.</summary>
+    public bool Fitting { get; init; }
+
     /// <summary>Which bank the owner calls left, from 1; null until declared.</summary>
     public int? LeftBank { get; init; }
 
@@ -79,7 +85,8 @@ public sealed record EarContext
 
         if (heard.Facts is [Asked { Sort: "where", Thing: { Ids.Count: > 0 } wondered }])
             (thing, alone, asked) = (wondered.Ids[0], wondered.Ids.Count == 1, wondered);
+        bool fitting = heard.Facts.LastOrDefault(f => f is On or Tightened or Capture.Off or Undone or Parted) is { } deed ? deed is On or Tightened : Fitting;
         var last = heard.Facts.Any(f => f is not (Asked or QuestionToSelf or Planned)) ? heard.Facts : Last;
-        return this with { Off = off, LastThing = thing, LastAlone = alone, Sought = asked, Short = lacking, LastJoint = joint, Last = last };
+        return this with { LastPlace = heard.Facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place ?? LastPlace, Off = off, Fitting = fitting, LastThing = thing, LastAlone = alone, Sought = asked, Short = lacking, LastJoint = joint, Last = last };
     }
 }

@@ -72,13 +72,15 @@ internal sealed partial class Listener
         return end;
     }
 
-    [GeneratedRegex("^(?:got |picked up |collected |fetched )?(?<x>.+?) (?:(?:is|'s|are|came|come|have come|has come|got) )?(?:back|home)(?: (?:from|today|now|already|at last|home|again|this|last|yesterday|and|with)\\b(?<w>.*))?$|^(?:picked up|collected|fetched) (?<x>.+?) (?:from|at) (?<w>.+)$")]
+    [GeneratedRegex("^(?:got |picked up |collected |fetched )?(?<x>.+?) (?:(?:is|'s|are|came|come|have come|has come|got) )?(?:back|home(?= from))(?: (?:from|today|now|already|at last|home|again|this|last|yesterday|and|with)\\b(?<w>.*))?$|^(?:picked up|collected|fetched) (?<x>.+?) (?:from|at) (?<w>.+)$")]
     private static partial Regex CameBack();
 
     private int Returned(Stretch clause)
     {
         var match = CameBack().Match(clause.Line);
         if (!match.Success || Regex.IsMatch(match.Groups["x"].Value, "\\b(?:put|go|goes|going|get|gets|wants|front to|at the|the|in the|to)$|\\bput\\b|\\bto go\\b"))
+            return -1;
+        if (Refitting() && match.Groups["w"].Length == 0 && !clause.Line.Contains(" from ", StringComparison.Ordinal))
             return -1;
         if (In(clause.From, clause.To).Any(p => p is FaultPhrase) || Regex.IsMatch(match.Groups["x"].Value, "\\b(?:tied|folded|pulled|held|bent|pushed|laid|cut|hung|front and)$"))
             return -1;
@@ -95,7 +97,7 @@ internal sealed partial class Listener
         return end;
     }
 
-    [GeneratedRegex("^(?:and )?(?:same again|same|ditto|likewise|same thing|same story|same deal|repeat|as before|same for|same with)\\b(?<w>.*)$|^(?<x>.+?) (?:(?:is|are|was|were|'s) )?(?:the )?(?:same as|same again|ditto|as per|exactly like|just like|like|identical to|the same|same|likewise) ?(?<w>.*)$")]
+    [GeneratedRegex("^(?:and )?(?:same again|same|ditto|likewise|same thing|same story|same deal|repeat|as before|same for|same with)\\b(?<w>.*)$|^(?<x>.+?) (?:(?:is|are|was|were|'s) )?(?:the |the very |very |much the |exactly the )?(?:same as|same again|ditto|as per|exactly like|just like|like|identical to|the same|same|likewise) ?(?<w>.*)$")]
     private static partial Regex Again();
 
     private int Repeat(Stretch clause, Stretch rest)

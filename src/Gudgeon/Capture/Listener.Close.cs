@@ -23,6 +23,24 @@ internal sealed partial class Listener
             count = whole;
         if (thing is { Sort: ThingSort.Fasteners } && ((Word(fault.From - 1) is "'s" or "is" or "was" && Word(fault.From - 2) == "it") || (Word(fault.To) == "in" && Word(fault.To + 1) == "it") || fault.Fault is "metal in oil" or "sludge"))
             (thing, count) = (thing with { Sort = ThingSort.Part }, null);
+        // "gasket on dry" is how it went on; "only hand tight" on the way back is a stage.
+        if (fault.Fault == "dry" && Word(fault.From - 1) is "on" or "in" && Refitting())
+        {
+            _ = Spans(Range(fault.From, fault.To));
+            return i;
+        }
+
+        if (Refitting() && fault.Fault is "loose" or "tight" && Range(fault.From - 1, fault.To).Any(k => Word(k) is "hand" or "finger") && (pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic) is { } held)
+        {
+            var said1 = Range(fault.From - 1, fault.To).Concat(pending.SelectMany(p => Range(p.From, p.To))).ToList();
+            if (pending.Count > 0 && held is { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 })
+                Apply(Act.On, held, said1);
+            pending.Clear();
+            StartTight(held.Sort == ThingSort.Fasteners ? held with { Sort = ThingSort.Part } : held, said1);
+            draft!.Stages.Add($"{Range(fault.From - 1, fault.To).Select(Word).First(w => w is "hand" or "finger")} tight");
+            return i;
+        }
+
         if (draft is { Fitting: true } && fault.Fault == "tight" && Word(fault.From - 1) is "hand" or "finger" or "nipped")
         {
             draft.Stages.Add($"{Word(fault.From - 1)} tight");
@@ -103,6 +121,8 @@ internal sealed partial class Listener
         // "two's got a busted top ring": what it is that is broken follows at once.
         if (clause.ElementAtOrDefault(i + 1) is ThingPhrase { Thing.Sort: ThingSort.Part } struck && struck.From == fault.To && Word(fault.From - 1) is "a" or "an" or "the" or "got" or "has" or "had" or "some" or "with" or "found" or "two" or "three" && (pending.Count == 0 || pending[^1].From > fault.From || NumberedHere(start, fault.From)))
             thing = struck.Thing;
+        else if (fault.Damage && clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Word: "the" or "my" or "a" or "one" or "of" or "off" }) is ThingPhrase { Thing.Sort: ThingSort.Part or ThingSort.Fasteners } did && Range(fault.To, did.From).All(k => Word(k) is "the" or "my" or "a" or "one" or "of" or "off") && Word(fault.From - 1) is "i" or "'ve" or "just" or "we" or "he" or "and" or "have" or "managed" or "someone" or "somebody" or "genius" or "idiot" or "has" && clause.Take(i).All(p => p is WordPhrase))
+            thing = did.Thing;
         if (clause.ElementAtOrDefault(i + 1) is DetailPhrase piece && piece.From == fault.To && thing.Detail.Length == 0 && thing.Sort is ThingSort.Part or ThingSort.Line)
             thing = thing with { Detail = piece.Detail };
         int stop = StopOf(clause, i, end);

@@ -22,6 +22,16 @@ internal sealed partial class Listener
             return clause.Count;
         }
 
+        // "came right off"
+        if (phrase is { Act: Act.Undo, Word: "came" or "come" } && Range(phrase.To, Math.Min(end, phrase.To + 3)).FirstOrDefault(k => Word(k) is "off" or "out" or "away" or "apart", -1) is var apart and >= 0 && Range(phrase.To, apart).All(k => Word(k) is "right" or "straight" or "clean" or "cleanly" or "easily" or "easy" or "nicely" or "sweetly" or "fine" or "good" or "well" or "all" or "just" or "quite"))
+        {
+            clause.RemoveAll(p => p.From >= phrase.To && p.From <= apart);
+            phrase = new ActPhrase(phrase.From, apart + 1, Act.Off, Word(apart));
+            clause[i] = phrase;
+            all = Range(phrase.From, phrase.To);
+            next = clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true });
+        }
+
         // "rings came": they may have come out or have come by post.
         if (phrase is { Act: Act.Undo, Word: "came" } && phrase.To == phrase.From + 1 && Word(phrase.To) != "with" && pending is [.., { Thing: { Sort: ThingSort.Part, Detail.Length: 0 } }] && (next is null or BreakPhrase) && draft is null)
         {

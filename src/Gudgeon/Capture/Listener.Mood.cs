@@ -45,7 +45,7 @@ internal sealed partial class Listener
         string line = clause.Line;
         if (Regex.IsMatch(line, "\\b(?:remember|note to self|reminder|remind me|dont forget|make sure|mental note)\\b.*\\b(?:buy|order|get (?:a |some |the |new |more )|pick up)"))
             return -1;
-        if (Reminds().IsMatch(line) || (Means().Match(line) is { Success: true } forgot && Regex.IsMatch(line, "\\b(?:forgot|forgotten|was going to|were going to|meant to|got round to|get round to|ran out of time|no time)\\b") && forgot.Groups["r"].Length > 0))
+        if (Reminds().IsMatch(line) || (Means().Match(line) is { Success: true } forgot && Regex.IsMatch(line, "\\b(?:forgot|forgotten|was going to|were going to|meant to|got round to|get round to|ran out of time|no time)\\b") && forgot.Groups["r"].Length > 0 && !Regex.IsMatch(forgot.Groups["r"].Value, "^ (?:about )?(?:that|it|this)$")))
             return Intend(clause);
         if (Regrets().IsMatch(line))
             return Remark(clause);

@@ -352,12 +352,26 @@ internal sealed partial class Listener
         (topic, seen) = (phrase.Thing, phrase.Thing);
     }
 
+    /// <summary>A part named with nothing but small words to the next pause: on the way back together it went on.</summary>
+    private bool Bare(int from, int to)
+    {
+        int start = from;
+        while (start > 0 && !tokens[start - 1].IsBreak && Word(start - 1) is not ("then" or "and"))
+            start--;
+        int end = to;
+        while (end < tokens.Count && !tokens[end].IsBreak && Word(end) is not ("then" or "and"))
+            end++;
+        return Range(start, from).Concat(Range(to, end)).All(k => Word(k) is "new" or "the" or "a" or "then" or "now" or "next" or "on" or "both" or "sides" or "my" or "first" or "in" or "too" or "all" or "fresh" or "clean" or "same" or "back");
+    }
+
     /// <summary>A part that was named and then dropped: asked, not lost.</summary>
     private void Unsaid()
     {
-        foreach (var (thing, from, to) in pending)
+        foreach (var (thing, from, to) in pending.ToList())
         {
-            if (facts.All(f => About(f)?.Code != thing.Code))
+            if (Refitting() && thing is { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0, Detail.Length: 0 } && Bare(from, to))
+                Add(new On(thing), Range(from, to));
+            else if (facts.All(f => About(f)?.Code != thing.Code))
                 Ask(DoubtSort.NotUnderstood, $"What of the {thing.Full}?", Range(from, to));
         }
 
@@ -373,16 +387,17 @@ internal sealed partial class Listener
             return;
         }
 
-        if (phrase.Share == "others" && phrase.Lot is { Count: null, Size.IsEmpty: true, Fastener: "" } && draft is null && FaultNext(clause, i) is not null && Rest(clause[0].From, end) is { } others)
+        if (phrase.Share == "others" && phrase.Lot is { Size.IsEmpty: true, Fastener: "" } && (draft is null || phrase.Lot.Count is null) && FaultNext(clause, i) is not null && Rest(clause[0].From, end) is { } others)
         {
             (seen, seenAt, seenCount, fasteners) = (others, phrase.From, null, false);
             return;
         }
 
-        // "two are cracked", "third one snapped": told as a fault, not as a lot.
-        if (FaultNext(clause, i) is not null && (draft is not null || topic is not null || pending.Count > 0))
+        // "two are cracked", "third one snapped", "two of its bolts snapped": told as a fault, not as a lot.
+        bool its = Range(phrase.From, phrase.To).Any(k => Word(k) is "its" or "their");
+        if (FaultNext(clause, i) is not null && (draft is not null || topic is not null || pending.Count > 0 || (its && LastThing() is not null)))
         {
-            var of = draft?.Of ?? (pending.Count > 0 ? pending[^1].Thing : topic)!;
+            var of = draft?.Of ?? (pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing())!;
             StartDraft(of);
             seen = of with { Sort = of.Sort == ThingSort.Part ? ThingSort.Fasteners : of.Sort, Fastener = phrase.Lot.Fastener.Length > 0 ? phrase.Lot.Fastener : "bolt", Detail = "" };
             (seenAt, seenCount, fasteners) = (phrase.From, phrase.Lot.Count ?? 1, true);
@@ -437,8 +452,11 @@ internal sealed partial class Listener
             pending.RemoveAt(pending.Count - 1);
             Unsaid();
             Flush();
-            draft = new Draft(thing) { FromPart = takesPart };
-            draft.Tokens.AddRange(Range(from, to));
+            if (takesPart && Refitting() && thing is { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0, Detail.Length: 0 } && !clause.Any(p => p is ActPhrase { Act: Act.Off or Act.Undo } or FaultPhrase))
+                Apply(Act.On, thing, Range(from, to));
+            else
+                draft = new Draft(thing) { FromPart = takesPart };
+            draft!.Tokens.AddRange(Range(from, to));
             topic = thing;
         }
         else if (draft is null)

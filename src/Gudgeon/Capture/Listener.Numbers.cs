@@ -39,7 +39,7 @@ internal sealed partial class Listener
             return;
         }
 
-        var fault = FaultNext(clause, i) ?? FaultPast(clause, i) ?? (Word(num.From - 1) == "number" && Word(num.To) is "'s" or "has" or "had" or "is" ? clause.Skip(i + 1).OfType<FaultPhrase>().FirstOrDefault() : null);
+        var fault = FaultNext(clause, i) ?? FaultPast(clause, i) ?? ((Word(num.From - 1) == "number" || num.From == clause[0].From) && Word(num.To) is "'s" or "has" or "had" or "is" ? clause.Skip(i + 1).OfType<FaultPhrase>().FirstOrDefault() : null);
         bool of = Word(num.To) is "of" && Word(num.To + 1) is "them" or "em";
         if (num.Sort == NumSort.Whole && fault is not null && topic is { Kind: "block", Where: ['b', 'o', 'r', 'e', ..] } bored && Word(num.To) is "'s" or "is" or "has" or "was")
         {
@@ -49,7 +49,7 @@ internal sealed partial class Listener
 
         if (num.Sort == NumSort.Whole && fault is not null)
         {
-            bool picks = Word(num.To) is "'s" || Word(num.From - 1) is "number" or "cylinder" or "on";
+            bool picks = Word(num.To) is "'s" or "has" or "had" || Word(num.From - 1) is "number" or "cylinder" or "on";
             if (fasteners && draft is not null && !picks)
             {
                 (seen, seenCount, seenAt) = (draft.Of with { Sort = ThingSort.Fasteners, Fastener = "bolt" }, num.Int, num.From);

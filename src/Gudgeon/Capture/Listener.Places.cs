@@ -7,7 +7,7 @@ internal sealed partial class Listener
     {
         var all = Range(phrase.From, phrase.To);
         // "same jar": where the ones before went.
-        if (phrase.Place.Label.StartsWith("same ", StringComparison.Ordinal) && facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place is var put && (put ?? context.Last.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place) is { } before)
+        if (phrase.Place.Label.StartsWith("same ", StringComparison.Ordinal) && facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place is var put && (put ?? context.LastPlace) is { } before)
             phrase = phrase with { Place = before };
         if (facts.LastOrDefault() is Found { Where.Length: 0 } found && pending.Count == 0 && draft is null)
         {
@@ -174,6 +174,9 @@ internal sealed partial class Listener
 
         if (owner is null && LastThing() is { } last)
             owner = last;
+        // A lobe is the cam's, whoever follows it.
+        if (phrase.Detail == "lobe" && owner?.Kind is "follower" or "shim" or "finger" or "rocker" or "pushrod" or "valve-in" or "valve-ex" && index.Parts("cam") is { Count: > 0 } cams)
+            owner = cams.Count == 1 ? new Thing(ThingSort.Part, "cam", [cams[0].Id], cams[0].Name) : new Thing(ThingSort.Part, "cam", [], index.NameOf("cam"));
         seen = owner is null
             ? new Thing(ThingSort.Unknown, "", [], which + phrase.Detail)
             : owner with { Sort = owner.Sort == ThingSort.Fasteners ? ThingSort.Part : owner.Sort, Detail = which + phrase.Detail, Others = [] };

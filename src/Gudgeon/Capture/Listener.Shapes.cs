@@ -40,6 +40,7 @@ internal sealed partial class Listener
             () => Unknown(clause, rest),
             () => Plan(clause),
             () => Seated(clause),
+            () => Lifted(clause),
             () => Framed(clause));
     }
 
@@ -314,9 +315,43 @@ internal sealed partial class Listener
     [GeneratedRegex("^(?:then |and |,)*(?<n>first|second|third|final|last|stage (?:one|two|three|1|2|3))(?: stage| go| pass)? (?:at |to |was |is |done |done to |done at )*(?<v>[a-z0-9 ]+)$")]
     private static partial Regex StageFigure();
 
+    [GeneratedRegex("^(?:and |so |,)*(?:(?:the )?(?:first|second|third|fourth|final|last|next) (?:stage|go|pass|round|time|lot|pull|step|turn|one)(?: (?:at|to|was|is|of))?|then|after that|and then|now|up to|final|finally) (?:(?:up )?to |at |was |is |another |a further |a |all )*(?<v>[a-z0-9]+.*)$")]
+    private static partial Regex Onward();
+
+    /// <summary>"then twenty five going crossways", "second round one hundred forty five, after that ninety degrees": the next stage of what is being tightened.</summary>
+    private int NextStage(Stretch clause)
+    {
+        if (!(draft?.Fitting ?? false) && !(facts.Count == 0 && context.Last.Any(f => f is Tightened)) && facts.LastOrDefault() is not Tightened)
+            return -1;
+        if (Onward().Match(clause.Line) is not { Success: true } match || NumberWords.At(tokens, clause.Tokens(match.Groups["v"]).From) is not { IsCount: true, Value: >= 3 and <= 700 } n || In(n.To, clause.To).Any(p => p is ThingPhrase or LotPhrase or FaultPhrase or PlacePhrase))
+            return -1;
+        int value = n.Int;
+        int to = n.To;
+        if (value is >= 1 and < 10 && NumberWords.At(tokens, to) is { IsCount: true, Value: >= 10 and < 100 } rest)
+            (value, to) = ((value * 100) + rest.Int, rest.To);
+        var unit = Units.At(tokens, to, n);
+        if (unit is { Unit: not ("N m" or "lbf ft" or "lbf in" or "deg") })
+            return -1;
+        if (draft is not { Fitting: true })
+        {
+            var of = facts.Concat(context.Last).OfType<Tightened>().LastOrDefault()?.Of;
+            if (of is null)
+                return -1;
+            Flush();
+            StartTight(of.Sort == ThingSort.Fasteners ? of with { Sort = ThingSort.Part } : of, []);
+        }
+
+        string before = draft!.Stages.Count > 0 ? draft.Stages[^1] : facts.Concat(context.Last).OfType<Tightened>().LastOrDefault()?.Stages.LastOrDefault() ?? "";
+        draft.Stages.Add($"{value} {unit?.Unit ?? (before.EndsWith(" lbf ft", StringComparison.Ordinal) ? "lbf ft" : before.EndsWith(" deg", StringComparison.Ordinal) ? "deg" : inchBook ? "lbf ft" : "N m")}");
+        draft.Tokens.AddRange(Range(clause.From, clause.To).Where(k => !tokens[k].IsBreak));
+        return clause.To;
+    }
+
     /// <summary>"first stage forty, second stage seventy": figures of the joint told last.</summary>
     private int StageFigures(Stretch clause)
     {
+        if (NextStage(clause) is var next and >= 0)
+            return next;
         if (!clause.Line.Contains("stage", StringComparison.Ordinal) || StageFigure().Match(clause.Line) is not { Success: true } match || NumberWords.At(tokens, clause.Tokens(match.Groups["v"]).From) is not { IsCount: true } n || n.To < clause.To && Units.At(tokens, n.To, n) is null)
             return -1;
         string unit = Units.At(tokens, n.To, n)?.Unit ?? (inchBook ? "lbf ft" : "N m");

@@ -190,6 +190,13 @@ internal sealed partial class Listener
                 continue;
             }
 
+            if (Half(list, at) is { } half)
+            {
+                list.Add(half);
+                at = half.To;
+                continue;
+            }
+
             var one = phraseReader.ReadOne(at, to);
             if (one is ThingPhrase { Thing: { Ids: [var id], Others.Count: 0 } } && index.Engine.Parts.TryGetValue(id, out var part))
             {
@@ -204,6 +211,18 @@ internal sealed partial class Listener
         }
 
         return list;
+    }
+
+    /// <summary>"the bottom halves", "the tops": of the shells just named.</summary>
+    private ThingPhrase? Half(List<Phrase> before, int at)
+    {
+        int word = Word(at) is "the" ? at + 1 : at;
+        bool alone = Word(word) is "tops" or "bottoms" or "uppers" or "lowers";
+        if ((!alone && !(Word(word) is "top" or "bottom" or "upper" or "lower" && tokens.ElementAtOrDefault(word + 1).Stem is "half" or "one")) || before.OfType<ThingPhrase>().LastOrDefault()?.Thing is not { Kind: "main-shell" or "rod-shell", Ids.Count: > 0 } shells)
+            return null;
+        string level = Word(word)[0] is 't' or 'u' ? "upper" : "lower";
+        IReadOnlyList<string> ids = [.. shells.Ids.Concat(shells.Others.SelectMany(o => o.Ids)).Select(i => $"{i[..i.LastIndexOf('.')]}.{(level == "upper" ? 1 : 2)}").Distinct().Where(index.Engine.Parts.ContainsKey)];
+        return ids.Count == 0 ? null : new ThingPhrase(at, alone ? word + 1 : word + 2, new Thing(ThingSort.Part, shells.Kind, ids, ids.Count == 1 ? index.Engine.Parts[ids[0]].Name : $"{level} {index.NameOf(shells.Kind)}s"), ids.Count > 1, false);
     }
 
     private IEnumerable<Phrase> In(int from, int to) => phrases.Where(p => p.From >= from && p.To <= to);

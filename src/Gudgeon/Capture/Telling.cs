@@ -41,6 +41,7 @@ public static class Telling
             LastJoint = Last(bench, e => PartOfJoint(bench, e)),
             LastAlone = bench.Told.LastOrDefault(r => r.Entry is not Said && r.Entry.About().Any(bench.Engine.Parts.ContainsKey))?.Entry.About().Count(bench.Engine.Parts.ContainsKey) == 1,
             Short = Lacking(bench),
+            Fitting = bench.Told.LastOrDefault(r => r.Entry is PartOff or PartOn or FastenersOut or FastenersIn or LineParted)?.Entry is PartOn or FastenersIn,
         };
 
         // "Same again" means the last line that was said, so that line is heard once more as if nothing were off yet.
@@ -48,7 +49,8 @@ public static class Telling
             return context;
         var heard = Ear.Hear(last.Text, bench.Engine, context with { Off = new HashSet<string>() });
         var open = bench.Told.Where(r => r.Act == said.Act).Select(r => r.Entry).OfType<Journal.Asked>().Select(a => a.Why).ToHashSet();
-        return context with { Last = [.. heard.Facts.Where(f => !open.Contains(Hearing.WhyOpen(Sifted.Tapped, f)))], Sought = context.After(heard).Sought };
+        var after = context.After(heard);
+        return context with { Last = [.. heard.Facts.Where(f => !open.Contains(Hearing.WhyOpen(Sifted.Tapped, f)))], Sought = after.Sought, LastPlace = after.LastPlace };
     }
 
     /// <summary>How this owner speaks and what is off, without what was said last.</summary>
