@@ -160,7 +160,7 @@ internal sealed partial class Listener
         return stretch.To;
     }
 
-    [GeneratedRegex("^(?:i 'm |i am |we 're )?(?:leaving|leave|left(?= the| my| it| that)|keeping|not touching) (?<x>.+?) (?:on|in|in place|alone|where it is|where they are|be|as it is)\\b(?: for now)?(?<w>.*)$|^(?<x>.+?) (?:stays?|staying|is staying|'s staying|are staying|will stay|can stay|left|gets left) (?:on|in|put|in place|where it is|where they are|alone|there)\\b(?<w>.*)$|^(?:and |but |with |only )*(?<x>[a-z][a-z' ]*?) (?:(?:is|are|was|were|'s|'re|has been|have been|all|still|left|just) )*(?:still|left) (?:all )?(?:in|on|attached|hanging|fitted|bolted|sitting|stuck)(?: (?:to|on|in|off|onto|up|down|there))?(?: (?:it|them|there|place|position|the (?:block|head|engine|crank|case|car|bike|rod|rods)|its? [a-z]+|their [a-z]+))?(?: for now| yet| too)?(?<w>)$|^(?:i 'm |i am |we 're )?(?:leaving|not removing|not touching|not taking off|not pulling|not taking) (?<x>.+?)(?: off| out)?(?: for now| alone)?(?<w>)$")]
+    [GeneratedRegex("^(?:and |so |but |then |just |i |we |he |she |they |i 'm |i am |we 're |'ll |says? |said |reckons |gonna |going to |better |best |might |can |please )*(?:leaving|leave|left(?= the| my| it| that| her| him| them)|keeping|not touching) (?<x>.+?) (?:on|in|in place|alone|where it is|where they are|where she is|where he is|be|as it is|as is|there|till|until)\\b(?: for now)?(?<w>.*)$|^(?<x>.+?) (?:stays?|staying|is staying|'s staying|are staying|will stay|can stay|can bide|bides|(?:'s |is |are )?(?:gonna|going to) stay|left|gets left) (?:right |just |well )?(?:on|in|put|in place|where it is|where they are|where she is|alone|there)\\b(?<w>.*)$|^(?:and |but |with |only )*(?<x>[a-z][a-z' ]*?) (?:(?:is|are|was|were|'s|'re|has been|have been|all|still|left|just) )*(?:still|left) (?:all )?(?:in|on|attached|hanging|fitted|bolted|sitting|stuck)(?: (?:to|on|in|off|onto|up|down|there))?(?: (?:it|them|there|place|position|the (?:block|head|engine|crank|case|car|bike|rod|rods)|its? [a-z]+|their [a-z]+))?(?: for now| yet| too)?(?<w>)$|^(?:i 'm |i am |we 're )?(?:leaving|not removing|not touching|not taking off|not pulling|not taking) (?<x>.+?)(?: off| out)?(?: for now| alone)?(?<w>)$")]
     private static partial Regex Stays();
 
     private int Staying(Stretch clause, Stretch rest)
@@ -174,7 +174,7 @@ internal sealed partial class Listener
         if (match.Groups["x"].Length == 0 || In(xFrom, xTo).Any(p => p is LotPhrase || (p is ActPhrase && match.Groups["w"].Length == 0)))
             return -1;
         var thing = Word(xTo - 1) is "bracket" or "brackets" ? Nameless(xFrom, xTo) : ThingIn(xFrom, xTo, true);
-        if (Word(xFrom) is "it" or "that" or "them")
+        if (Word(xFrom) is "it" or "that" or "them" or "they" or "these" or "those" or "her" or "him" or "she" or "he" or "this")
             thing = topic ?? LastThing();
         if (thing is null)
             return -1;

@@ -89,6 +89,8 @@ internal sealed partial class Listener
             return Intend(clause);
         if (Ahead().IsMatch(line) && !Past().IsMatch(line) && In(clause.From, clause.To).OfType<ThingPhrase>().Any(t => t.Thing.Sort == ThingSort.Part && t.From <= clause.From + 2) && In(clause.From, clause.To).All(p => p is ThingPhrase or DuePhrase or WordPhrase or BreakPhrase or NumPhrase) && !Regex.IsMatch(line, "\\b(?:on|off|out|in|next to)\\b"))
             return Intend(clause);
+        if (Regex.IsMatch(line, "\\b(?:goes|go|going) (?:back )?(?:in|on) (?:last|later|after|when|once|as soon as|tomorrow|at the end|only)\\b") && ThingIn(clause.From, clause.To) is not null)
+            return Intend(clause);
         // "magneto out next": what came next, not what is to come.
         if (Regex.IsMatch(line, "\\b(?:off|out|on|in|away|undone|apart) (?:next|after that|second|third)$"))
             return -1;

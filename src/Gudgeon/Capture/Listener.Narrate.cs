@@ -167,6 +167,16 @@ internal sealed partial class Listener
             return;
         }
 
+        // "rocker shaft left, two nuts": the side told after.
+        if (clause.ElementAtOrDefault(i + 1) is WordPhrase { Word: "left" or "right" } after && after.From == phrase.To && (after.To >= tokens.Count || tokens[after.To].IsBreak) && (phrase.Thing.Others.Count > 0 || phrase.Thing.Ids.Count > 1) && phrase.Thing.Kind.Length > 0 && Select(phrase.Thing with { Others = [] }, null, after.Word) is { Ids.Count: > 0 } sided && sided.Ids.Count < index.Parts(phrase.Thing.Kind).Count)
+        {
+            clause.RemoveAt(i + 1);
+            phrase = phrase with { To = after.To, Thing = sided };
+        }
+
+        // "the other three pistons are good": all but those just told.
+        if (phrase.Thing is { Sort: ThingSort.Part, Kind.Length: > 0 } && Range(phrase.From - 1, phrase.To).Any(k => Word(k) is "other" or "remaining" or "others") && (topic ?? LastThing()) is { Ids.Count: > 0 } toldOf && toldOf.Kind == phrase.Thing.Kind && phrase.Plural && index.Parts(toldOf.Kind).Select(p => p.Id).Except(toldOf.Ids).ToList() is { Count: > 0 } remaining)
+            phrase = phrase with { Thing = new Thing(ThingSort.Part, toldOf.Kind, remaining, $"{index.NameOf(toldOf.Kind)}s, the rest") };
         // "two of the injectors": some of them, and nobody said which.
         if (phrase.Thing is { Sort: ThingSort.Part, Ids.Count: > 1 } && Word(phrase.From - 1) == "of" && CountBefore(phrase.From, clause[0].From) is { } some1 && some1 < phrase.Thing.Ids.Count)
             phrase = phrase with { Thing = phrase.Thing with { Where = $"{some1} of {phrase.Thing.Ids.Count}", Ids = [], Others = [] } };

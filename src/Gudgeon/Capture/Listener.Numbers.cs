@@ -64,7 +64,7 @@ internal sealed partial class Listener
 
             if (seenAt >= num.From - 4 && seenAt < num.From && Word(num.From - 1) is "and" && seen?.Ids.Count > 1)
                 return;
-            if ((pending.Count > 0 ? pending[^1].Thing : topic) is { Kind.Length: > 0 } kind && Select(kind with { Sort = ThingSort.Part }, num.Int, "") is { Ids.Count: > 0 } one && one.Ids.Count < index.Parts(kind.Kind).Count)
+            if ((pending.Count > 0 ? pending[^1].Thing : topic ?? (picks ? LastThing() : null)) is { Kind.Length: > 0 } kind && Select(kind with { Sort = ThingSort.Part }, num.Int, "") is { Ids.Count: > 0 } one && one.Ids.Count < index.Parts(kind.Kind).Count)
             {
                 // Number four of eight tappets may be the fourth in the row or cylinder four's.
                 var row = index.Parts(kind.Kind);
@@ -229,6 +229,16 @@ internal sealed partial class Listener
 
             draft.Fitting = true;
             draft.Stages.Add($"{ThreadSize.Plain(phrase.Amount.Value)} {unit}");
+            draft.Tokens.AddRange(Range(phrase.From, phrase.To));
+            return;
+        }
+
+        // "cams in, all the caps ten newton metres": what has a torque went on.
+        if (pending is [.., { Thing: { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 } tight } last1] && unit is "N m" or "lbf ft" or "lbf in" && Refitting())
+        {
+            pending.RemoveAt(pending.Count - 1);
+            Apply(Act.On, tight, Range(last1.From, last1.To));
+            draft!.Stages.Add($"{ThreadSize.Plain(phrase.Amount.Value)} {unit}");
             draft.Tokens.AddRange(Range(phrase.From, phrase.To));
             return;
         }

@@ -27,6 +27,13 @@ internal sealed partial class Listener
             (number, at) = (n.Int, n.To);
         else
             return -1;
+        var also = new List<int>();
+        while (number is not null && Word(at) == "and" && NumberWords.At(tokens, at + 1) is { IsCount: true, Value: > 0 and <= 28 } next && (Word(next.To) is "i" or "are" or "both" or "were" or "is" or "the"))
+        {
+            also.Add(next.Int);
+            at = next.To;
+        }
+
         if (Word(at) is "one" or "main" or "journal" or "cylinder" or "bore")
             at++;
         int gap = at;
@@ -46,10 +53,28 @@ internal sealed partial class Listener
 
         if (at == gap && number is not null && !(tokens.ElementAtOrDefault(at).Sort == TokenSort.Comma) && Word(at - 1) is not ("one" or "main" or "journal" or "cylinder" or "bore") && Word(clause.From) is not ("number" or "cylinder" or "main"))
             return -1;
-        if (Figure(at, last.Values[^1]) is not { } figure || figure.To > clause.To)
+        int stop = clause.To;
+        if (Figure(at, last.Values[^1]) is not { } figure)
+        {
+            // "number two is the worst of the four, two point five oh seven": what it is like first, then the figure.
+            if (In(clause.From, clause.To).Any(p => p is ThingPhrase or ActPhrase or LotPhrase or PlacePhrase or MeasurePhrase) || clause.To >= tokens.Count || tokens[clause.To].Sort != TokenSort.Comma)
+                return -1;
+            stop = ClauseEnd(clause.To + 1, tokens.Count);
+            if (Figure(clause.To + 1, last.Values[^1]) is not { } late || late.Amount.Value == decimal.Truncate(late.Amount.Value) || late.To > stop)
+                return -1;
+            figure = late;
+        }
+
+        if (figure.To > stop)
             return -1;
-        Add(last with { Thing = other, Values = [figure.Amount], At = "", Words = Said(clause.From, figure.To) }, Range(clause.From, figure.To));
-        return figure.To < clause.To && In(figure.To, clause.To).Any(p => p is FaultPhrase or ThingPhrase) ? figure.To : clause.To;
+        Add(last with { Thing = other, Values = [figure.Amount], At = "", Words = Said(clause.From, figure.To) }, Range(clause.From, figure.To).Where(k => !tokens[k].IsBreak));
+        foreach (int more in also)
+        {
+            if (Another(thing, more, "") is { } same)
+                Add(last with { Thing = same, Values = [figure.Amount], At = "", Words = Said(clause.From, figure.To) }, Range(clause.From, figure.To).Where(k => !tokens[k].IsBreak));
+        }
+
+        return figure.To < stop && In(figure.To, stop).Any(p => p is FaultPhrase or ThingPhrase) ? figure.To : stop;
     }
 
     /// <summary>The same place of another journal, bore or part of the row.</summary>

@@ -51,12 +51,25 @@ internal sealed partial class Listener
     [GeneratedRegex("^(?:and |so |but |then |now )*(?:i |we )?(?:'ve |have )?(?:dropped one|lost one|one (?:rolled|pinged|flew|fell|dropped|went|got lost)|(?:that|one|it) one?(?: 's|'s| is| has)? ?gone)\\b.*$")]
     private static partial Regex OneGone();
 
+    [GeneratedRegex("^(?:and |so |but |,)*(?:(?:i|we|that|it|they|there)(?: 'm| 're| 's| am| are| is| was| were| 've| have)*|(?<x>.+?) (?:is|'s|are|was|were|came up|comes up|has|have))(?: got| still| now)* (?<n>a|an|one|two|three|four|five|six|\\d+) (?:(?<f>bolt|nut|stud|screw|washer|clip|dowel|circlip)s? )?(?:short|missing|light|too few)(?: (?:for|on|of|from) (?:it|them|that|the lot))?$")]
+    private static partial Regex Lacks();
+
     [GeneratedRegex("^(?:and |so |but |oh |ah |aha |ha |wait |then |good news |finally |eventually |at last |,)*(?:i |we |'ve |have |just |finally )*(?:found|got) (?:it|them|him|the bugger|the little bugger|the sod|that one|the missing one|the lost one|the other one|it again)(?: back| again)?\\b(?<w>.*)$|^(?:it|they)(?: 's|'s| has| have)? ?(?:turned up|come to light)\\b(?<w>.*)$")]
     private static partial Regex FoundIt();
 
     /// <summary>One of the fasteners just told has gone, or the one that was short has turned up.</summary>
     private int TurnedUp(Stretch clause)
     {
+        if (Lacks().Match(clause.Line) is { Success: true } lack && ((clause.Tokens(lack.Groups["x"]) is var (lFrom, lTo) && lTo > lFrom ? ThingIn(lFrom, lTo) : null) ?? (pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic ?? LastThing())) is { Kind.Length: > 0 } holder)
+        {
+            int howMany = NumberWords.At(tokens, clause.Tokens(lack.Groups["n"]).From) is { IsCount: true } n ? n.Int : 1;
+            string what = lack.Groups["f"].Success && Lexicon.Fasteners.Longest(tokens, clause.Tokens(lack.Groups["f"]).From) is { Values: [var kind, ..] } ? kind : "bolt";
+            pending.RemoveAll(p => p.From >= clause.From || p.Thing.Code == holder.Code);
+            Flush();
+            About(things.Joint(holder, what), Range(clause.From, clause.To), t => new Missing(t, [new Lot { Count = howMany, Fastener = what }]));
+            return clause.To;
+        }
+
         if (FoundIt().Match(clause.Line) is { Success: true } found && (facts.OfType<Missing>().LastOrDefault() ?? context.Short.LastOrDefault()) is { } lacking)
         {
             string where = found.Groups["w"].Value.Trim(' ', ',');

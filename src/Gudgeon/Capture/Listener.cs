@@ -122,7 +122,7 @@ internal sealed partial class Listener
 
     /// <summary>A word that only ties clauses together.</summary>
     private bool Joins(int at) =>
-        tokens[at].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "while" or "whilst" or "although" or "except" or "then" or "also" or "anyway" or "ok" or "okay" or "well" or "um" or "uh" or "er" or "alright" or "righto" or "aye" or "ah" or "oh" or "ach" or "och" or "hmm" or "yep" or "yeah" or "yes" or "kindly" or "please" || (tokens[at].Text is "right" && at + 1 < tokens.Count && tokens[at + 1].IsBreak) || (tokens[at].Text is "and" && (at == 0 || tokens[at - 1].IsBreak || used[at - 1]));
+        tokens[at].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "while" or "whilst" or "although" or "except" or "then" or "also" or "anyway" or "ok" or "okay" or "well" or "um" or "uh" or "er" or "alright" or "righto" or "aye" or "ah" or "oh" or "ach" or "och" or "hmm" or "yep" or "yeah" or "yes" or "crikey" or "blimey" or "kindly" or "please" || (tokens[at].Text is "right" && at + 1 < tokens.Count && tokens[at + 1].IsBreak) || (tokens[at].Text is "and" && (at == 0 || tokens[at - 1].IsBreak || used[at - 1]));
 
     private int ClauseEnd(int from, int to)
     {
@@ -190,6 +190,8 @@ internal sealed partial class Listener
                 continue;
             }
 
+            if (Word(at) == "its" && resolver.Cylinder is null && context.LastThing is { } owned && index.Engine.Parts.TryGetValue(owned, out var ownedPart))
+                resolver.Cylinder = ownedPart.Cylinder;
             if (Half(list, at) is { } half)
             {
                 list.Add(half);
