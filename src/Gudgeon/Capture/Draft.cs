@@ -54,6 +54,9 @@ internal sealed class Draft(Thing of)
 
     private static List<Lot> Split(List<LotPhrase> told, int total)
     {
+        // "three bolts, M8 by 90, M8 by 55 and an M10 by 40": as many sizes as bolts, one of each.
+        if (told.Skip(1).All(l => l.Share.Length == 0 && IsPart(l.Lot) && !l.Lot.Size.IsEmpty && l.Lot.Count is null or 1) && told.Count - 1 == total)
+            return [.. told.Skip(1).Select(l => Named(l.Lot with { Count = 1 }, told[0].Lot))];
         int counted = told.Skip(1).Where(l => l.Share != "others" && IsPart(l.Lot)).Sum(l => l.Lot.Count ?? 0);
         var others = told.FindIndex(1, l => l.Share == "others" && l.Lot.Count is null);
         if (counted > total || !told.Skip(1).Any(l => IsPart(l.Lot)))

@@ -16,7 +16,7 @@ internal sealed partial class Listener
         var inClause = pending.Count > 0 ? pending[^1].Thing : null;
         var thing = seenAt >= start && seen is not null ? seen : inClause ?? seen ?? topic ?? (facts.Count == 0 ? LastThing() : null);
         int? count = seenAt >= start ? seenCount : null;
-        bool of = Range(start, fault.From).Any(k => Word(k) is "they" or "all" or "them" or "those" or "these");
+        bool of = Range(start, fault.From).Any(k => Word(k) is "they" or "all" or "them" or "those" or "these" or "both");
         if (thing is { Sort: ThingSort.Fasteners } && seenAt < start && !of && draft is not null)
             thing = draft.Of.Sort == ThingSort.Fasteners ? draft.Of with { Sort = ThingSort.Part } : draft.Of;
         else if (thing is { Sort: ThingSort.Fasteners } && of && seenAt < start && draft is { Lots: [.., { Lot.Count: { } whole }] })
@@ -382,7 +382,7 @@ internal sealed partial class Listener
     private bool Matters(int from, int to) => Range(from, to).Any(k => tokens[k].Sort == TokenSort.Number
         || index.Book.Longest(tokens, k) is { Values.Count: > 0 } part && part.To <= to || Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0 || Lexicon.Details.Longest(tokens, k).Values.Count > 0
         || Lexicon.Faults.Longest(tokens, k).Values.Count > 0 || (Lexicon.Acts.Longest(tokens, k) is { Values.Count: > 0 } deed && !Lexicon.Fillers.Contains(tokens[k].Text) && deed.To <= to)
-        || SizeReader.At(tokens, k, inchBook) is not null || Units.At(tokens, k) is not null && NumberWords.At(tokens, k - 1) is not null || places.At(k) is not null || dues.At(k) is not null);
+        || SizeReader.At(tokens, k, inchBook) is not null || (k > 0 && Units.At(tokens, k) is not null && NumberWords.At(tokens, k - 1) is not null) || places.At(k) is not null || dues.At(k) is not null);
 
     private bool Weighs(int at) => tokens[at].Sort == TokenSort.Number || (tokens[at].Sort == TokenSort.Word && !Lexicon.Fillers.Contains(tokens[at].Text)) || (tokens[at].Sort == TokenSort.Other && tokens[at].Text != "-");
 

@@ -321,6 +321,8 @@ internal sealed partial class Listener
 
     private Thing? Partner(Thing first, string word)
     {
+        if (word == "other")
+            return index.Parts(first.Kind) is { Count: 2 } two && first.Ids is [var told] && two.FirstOrDefault(p => p.Id != told) is { } rest ? new Thing(ThingSort.Part, first.Kind, [rest.Id], rest.Name) : null;
         var selectors = new Selectors();
         if (word is "left" or "right")
             selectors.Side = word;
@@ -374,7 +376,7 @@ internal sealed partial class Listener
             return i;
         }
 
-        if (word.Word is "upper" or "lower" or "left" or "right" or "front" or "rear" or "inner" or "outer" or "top" or "bottom" && Word(word.To) is "one" or "ones" && topic is { Kind.Length: > 0 } alike && phrases.All(p => p.From > word.To || p.To <= word.To || p is WordPhrase))
+        if (word.Word is "upper" or "lower" or "left" or "right" or "front" or "rear" or "inner" or "outer" or "top" or "bottom" && Word(word.To) is "one" or "ones" && (topic ?? LastThing()) is { Kind.Length: > 0 } alike && phrases.All(p => p.From > word.To || p.To <= word.To || p is WordPhrase))
         {
             Flush();
             var another = Partner(alike, word.Word) ?? alike with { Ids = [], Where = word.Word, Name = index.NameOf(alike.Kind), Sort = ThingSort.Part, Detail = "" };
@@ -396,7 +398,7 @@ internal sealed partial class Listener
         }
 
         // "lower's fine" after the upper one: its partner.
-        if (word.Word is "upper" or "lower" or "left" or "right" or "front" or "rear" or "inner" or "outer" or "inlet" or "exhaust" && FaultNext(clause, i) is not null && topic is { Kind.Length: > 0, Sort: ThingSort.Part } first && Partner(first, word.Word) is { } partner)
+        if (word.Word is "upper" or "lower" or "left" or "right" or "front" or "rear" or "inner" or "outer" or "inlet" or "exhaust" or "other" && FaultNext(clause, i) is not null && (topic ?? LastThing()) is { Kind.Length: > 0, Sort: ThingSort.Part } first && Partner(first, word.Word) is { } partner)
             (seen, seenAt, seenCount, fasteners) = (partner, word.From, null, false);
         if ((word.Word is "each" or "apiece" || (word.Word is "a" or "per" && Word(word.To) is "side" or "bank" or "head" or "end")) && draft is { Lots.Count: > 0, Of.Ids.Count: > 1 and <= 6 } sides)
         {

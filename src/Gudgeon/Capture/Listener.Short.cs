@@ -8,9 +8,21 @@ internal sealed partial class Listener
     [GeneratedRegex("^(?:and |so |then |better |'ll |i |we |just |also |must |should |will |have |to |gonna |going |probably |they |it |they 'll |there |'s |need to |have to )*(?:want|need|get|buy|order|wants|needs|get me|pick up|ordered|gotta get|gotta buy|gotta order|got to buy|must buy|must get|put me down for)(?: to get| to order| to buy)? (?<n>(?:a |another |some |about )*(?:new )?(?:pair|couple|set|one|ones|lot|more|new|few|[a-z]+|\\d+))(?: new)?(?: ones?)?(?: of (?:them|those|each))?(?: new)?(?: ones)?(?: anyway| too| then| really| now| please)*$")]
     private static partial Regex Wants();
 
+    [GeneratedRegex("^(?:and |plus |also |,)*(?:one|another|another one|some|a couple) (?:of (?:those|them|these) ?)?(?:as well|too|also|likewise)$")]
+    private static partial Regex OneMore();
+
     /// <summary>"I'll want a pair", "need four new": of what was just told.</summary>
     private int WantSome(Stretch clause)
     {
+        // "and one of those as well": onto the list too.
+        if (OneMore().IsMatch(clause.Line) && (facts.Any(f => f is ToBuy) || context.Last.Any(f => f is ToBuy)) && (pending.Count > 0 ? pending[^1].Thing : seen ?? topic) is { Sort: not ThingSort.Fasteners } more && !facts.Any(f => f is ToBuy b && b.Thing.Equals(more)))
+        {
+            pending.Clear();
+            Flush();
+            About(more, Range(clause.From, clause.To), t => new ToBuy(t, []));
+            return clause.To;
+        }
+
         if (Listed().IsMatch(clause.Line) && (pending.Count > 0 ? pending[^1].Thing : seen ?? topic ?? LastThing()) is { } listed)
         {
             pending.Clear();
@@ -99,7 +111,7 @@ internal sealed partial class Listener
         return -1;
     }
 
-    [GeneratedRegex("^(?:and |then |so |i |we |'ve |have |also |just )*(?:covered|taped|taped over|sealed|blanked|blanked off|plugged|bunged|capped|covered over|stuffed|masked|masked off|blocked off|blocked) (?:up |over |off |all |both )*(?:the )?(?:holes|ports|openings|inlets|hole|port|opening|ends|end|runners|inlet ports|exhaust ports|intake ports|mouth|unions|union|stubs|pipes|lines|hoses)(?: up| over| off)?\\b(?<w>.*)$|^(?:and |with |,)*(?:the |both |all )*(?:ends|end|ports|holes|openings|unions|stubs|open ends)(?: all| both)?(?: are| were|'s)? ?(?:taped|capped|plugged|bunged|blanked|covered|sealed|stuffed|taped up|taped over|capped off|bunged up|corked)\\b(?<w>.*)$")]
+    [GeneratedRegex("^(?:and |then |so |i |we |'ve |have |also |just )*(?:covered|taped|taped over|bagged|corked|wrapped|sealed|blanked|blanked off|plugged|bunged|capped|covered over|stuffed|masked|masked off|blocked off|blocked) (?:up |over |off |all |both )*(?:the )?(?:holes|ports|openings|inlets|hole|port|opening|ends|end|runners|inlet ports|exhaust ports|intake ports|mouth|unions|union|stubs|pipes|lines|hoses)(?: up| over| off)?\\b(?<w>.*)$|^(?:and |with |,)*(?:the |both |all )*(?:ends|end|ports|holes|openings|unions|stubs|open ends)(?: all| both)?(?: are| were|'s)? ?(?:taped|capped|plugged|bunged|blanked|covered|sealed|stuffed|taped up|taped over|capped off|bunged up|corked)\\b(?<w>.*)$")]
     private static partial Regex Covers();
 
     /// <summary>"I covered the holes with tape": those of the part just told.</summary>

@@ -163,6 +163,7 @@ internal sealed partial class Listener
         ("waiting", "for" or "on") => true,
         ("stuck", "till" or "until") => true,
         ("had", "to") => Word(at - 1) is not ("i" or "we" or "you") && things.At(at - 1) is null && phrases.All(p => p is not ThingPhrase t || t.To != at),
+        ("it" or "they" or "there" or "that", "'s" or "is" or "are" or "was" or "were" or "'re" or "has" or "had" or "looks" or "looked" or "feels" or "felt" or "needs" or "leaked" or "leaks" or "came" or "went" or "took") => at > 0 && phrases.Any(p => p.To == at && p is LotPhrase or PlacePhrase or FaultPhrase or ActPhrase { Act: Act.Off or Act.On or Act.Part or Act.Tighten } or TagPhrase),
         ("did", "i") or ("have", "i") or ("where", "did" or "is" or "'s" or "are" or "does") => true,
         ("leaving" or "remember" or "dont", "the" or "to" or "forget") => true,
         ("need" or "needs" or "wants", "to" or "a" or "an" or "new") => phrases.All(p => p is not ThingPhrase t || (t.To != at && t.To != at - 1)) && Word(at - 1) is not ("i" or "and" or "we" or "it" or "they"),

@@ -10,7 +10,7 @@ public class StoryTests(ITestOutputHelper output)
     private static readonly string[] Files = ["stories-1.txt", "stories-2.txt"];
 
     /// <summary>Stories by other hands, first heard without a look at them; each file says what came of that first hearing.</summary>
-    private static readonly string[] Unseen = ["unseen.txt", "unseen-a.txt", "unseen-b.txt", "unseen-c.txt"];
+    private static readonly string[] Unseen = ["unseen.txt", "unseen-a.txt", "unseen-b.txt", "unseen-c.txt", "unseen-d.txt", "unseen-e.txt", "unseen-f.txt", "unseen-g.txt"];
 
     private static string PathOf(string file) => Path.Combine(AppContext.BaseDirectory, "Capture", "Data", file);
 
@@ -36,10 +36,14 @@ public class StoryTests(ITestOutputHelper output)
 
     /// <summary>What was reached after the first hearing must not be lost again. The figures of the first hearing stand in the files.</summary>
     [Theory]
-    [InlineData("unseen.txt", 0.84, 0.87)]
-    [InlineData("unseen-a.txt", 0.77, 0.64)]
-    [InlineData("unseen-b.txt", 0.73, 0.57)]
-    [InlineData("unseen-c.txt", 0.63, 0.48)]
+    [InlineData("unseen.txt", 0.83, 0.88)]
+    [InlineData("unseen-a.txt", 0.77, 0.70)]
+    [InlineData("unseen-b.txt", 0.72, 0.62)]
+    [InlineData("unseen-c.txt", 0.66, 0.59)]
+    [InlineData("unseen-d.txt", 0.57, 0.51)]
+    [InlineData("unseen-e.txt", 0.52, 0.44)]
+    [InlineData("unseen-f.txt", 0.58, 0.51)]
+    [InlineData("unseen-g.txt", 0.56, 0.50)]
     public void Stories_by_other_hands_are_heard_no_worse_than_before(string file, double least, double leastRecall)
     {
         var (precision, recall) = Score(Story.Mark(PathOf(file)).ToList());
