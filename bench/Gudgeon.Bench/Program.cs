@@ -1,7 +1,7 @@
 using Gudgeon.Bench;
 
 // Each figure is a ratio to a yardstick measured in the same run: absolute times say more about the machine than about the code.
-string[] all = ["append", "open", "page", "photo"];
+string[] all = ["append", "open", "page", "photo", "assess"];
 var wanted = args.Length == 0 ? all : args;
 foreach (var name in wanted)
 {
@@ -15,6 +15,9 @@ foreach (var name in wanted)
             break;
         case "page":
             await PageBench.Run();
+            break;
+        case "assess":
+            AssessBench.Run();
             break;
         case "photo":
             await PhotoBench.Run(null);

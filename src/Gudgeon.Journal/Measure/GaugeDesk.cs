@@ -17,6 +17,9 @@ public sealed class GaugeDesk(Bench bench)
     private const double AlikeWithinKelvins = 1;
     private readonly Dictionary<string, (double Deviation, double Freedom)> repeatability = Repeatability(bench);
 
+    /// <summary>What every reading of an instrument brings: the same for each, so put into words once.</summary>
+    private readonly Dictionary<string, (BudgetLine Scatter, IReadOnlyList<Cause> Common)> brought = [];
+
     /// <summary>The mean of the readings of a spot that count, or null when there is none.</summary>
     public Gauged? At(Slot slot, MeasuringSpot spot)
     {
@@ -48,20 +51,24 @@ public sealed class GaugeDesk(Bench bench)
         var taken = reading.Taken;
         if (taken.Instrument is null || !bench.Instruments.TryGetValue(taken.Instrument, out var instrument))
             return new Gauged(spot.Id, spot.Name, taken.Value, taken.Unit, null, taken.AsTyped);
-        var (scatter, common, freedom, basis) = Shares(instrument);
-        var causes = new List<Cause>
-        {
-            new($"reading {reading.Number}", new BudgetLine($"scatter of a reading, {instrument.Name}", scatter, basis, DegreesOfFreedom: freedom)),
-            new($"gauge {instrument.Instrument}", new BudgetLine($"{instrument.Name}, common to its readings", common, $"U = {Units.Show(instrument.Expanded, instrument.Unit)}, k = {Units.Plain(instrument.CoverageFactor)}, less the scatter")),
-        };
-        if (instrument.CalibrationExpanded is > 0 and var certificate)
-            causes.Add(new($"certificate {instrument.Instrument}", BudgetLine.Certificate($"certificate of {instrument.Name}", certificate)));
-        if (bench.ZeroOf(instrument.Instrument)?.Setting.Expanded is > 0 and var setting)
-            causes.Add(new($"setting {instrument.Instrument}", BudgetLine.Certificate($"setting of {instrument.Name}", setting)));
+        if (!brought.TryGetValue(instrument.Instrument, out var brings))
+            brought[instrument.Instrument] = brings = Brings(instrument);
+        List<Cause> causes = [new($"reading {reading.Number}", brings.Scatter), .. brings.Common];
         var value = taken.Value - (instrument.CalibrationError ?? 0);
         if (taken.Unit == "mm")
             value = At20(value, taken, instrument, causes);
         return new Gauged(spot.Id, spot.Name, value, taken.Unit, causes, taken.AsTyped);
+    }
+
+    private (BudgetLine Scatter, IReadOnlyList<Cause> Common) Brings(InstrumentKept instrument)
+    {
+        var (scatter, common, freedom, basis) = Shares(instrument);
+        List<Cause> shared = [new($"gauge {instrument.Instrument}", new BudgetLine($"{instrument.Name}, common to its readings", common, $"U = {Units.Show(instrument.Expanded, instrument.Unit)}, k = {Units.Plain(instrument.CoverageFactor)}, less the scatter"))];
+        if (instrument.CalibrationExpanded is > 0 and var certificate)
+            shared.Add(new($"certificate {instrument.Instrument}", BudgetLine.Certificate($"certificate of {instrument.Name}", certificate)));
+        if (bench.ZeroOf(instrument.Instrument)?.Setting.Expanded is > 0 and var setting)
+            shared.Add(new($"setting {instrument.Instrument}", BudgetLine.Certificate($"setting of {instrument.Name}", setting)));
+        return (new BudgetLine($"scatter of a reading, {instrument.Name}", scatter, basis, DegreesOfFreedom: freedom), shared);
     }
 
     /// <summary>ISO 1: sizes are stated at 20 °C.</summary>
