@@ -36,6 +36,20 @@ public sealed class Project
     /// <summary>The same with time running the other way: successors come first.</summary>
     public Project Reversed() => new(Tasks.Select((task, index) => task with { Successors = Predecessors[index] }), Capacities);
 
+    /// <summary>True when two tasks want more of a resource together than there is: they never run at once. What takes no time excludes nothing.</summary>
+    internal bool Excludes(int one, int other)
+    {
+        var (a, b) = (Tasks[one], Tasks[other]);
+        if (a.Duration == 0 || b.Duration == 0)
+            return false;
+        for (var resource = 0; resource < Capacities.Length; resource++)
+        {
+            if (a.Demands[resource] + b.Demands[resource] > Capacities[resource])
+                return true;
+        }
+        return false;
+    }
+
     private void Check(int number)
     {
         var task = Tasks[number];

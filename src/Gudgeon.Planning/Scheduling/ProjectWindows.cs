@@ -34,20 +34,7 @@ internal sealed class ProjectWindows
     public bool CanMeet(int one, int other) =>
         !bounds.Reaches[one][other] && !bounds.Reaches[other][one]
         && Math.Max(Heads[one], Heads[other]) < Length - Math.Max(Tails[one], Tails[other])
-        && !Excludes(one, other);
-
-    private bool Excludes(int one, int other)
-    {
-        var (a, b) = (project.Tasks[one], project.Tasks[other]);
-        if (a.Duration == 0 || b.Duration == 0)
-            return false;
-        for (var resource = 0; resource < project.Capacities.Length; resource++)
-        {
-            if (a.Demands[resource] + b.Demands[resource] > project.Capacities[resource])
-                return true;
-        }
-        return false;
-    }
+        && !project.Excludes(one, other);
 
     private bool Narrow()
     {
@@ -73,7 +60,7 @@ internal sealed class ProjectWindows
                     return false;
                 for (var other = 0; other < count; other++)
                 {
-                    if (one == other || !Excludes(one, other) || Heads[one] + project.Tasks[one].Duration + project.Tasks[other].Duration + Tails[other] <= Length)
+                    if (one == other || !project.Excludes(one, other) || Heads[one] + project.Tasks[one].Duration + project.Tasks[other].Duration + Tails[other] <= Length)
                         continue;
                     // One cannot come before the other, so it comes after.
                     changed |= Raise(Heads, one, Heads[other] + project.Tasks[other].Duration);

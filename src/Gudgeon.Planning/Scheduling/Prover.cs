@@ -133,16 +133,6 @@ internal sealed class Prover
 
     private bool IsOrdered(int one, int other) => bounds.Reaches[one][other] || bounds.Reaches[other][one];
 
-    private bool Excludes(int one, int other)
-    {
-        var (a, b) = (project.Tasks[one], project.Tasks[other]);
-        if (a.Duration == 0 || b.Duration == 0)
-            return false;
-        for (var resource = 0; resource < project.Capacities.Length; resource++)
-        {
-            if (a.Demands[resource] + b.Demands[resource] > project.Capacities[resource])
-                return true;
-        }
-        return IsOrdered(one, other);
-    }
+    private bool Excludes(int one, int other) =>
+        project.Excludes(one, other) || (project.Tasks[one].Duration > 0 && project.Tasks[other].Duration > 0 && IsOrdered(one, other));
 }
