@@ -85,7 +85,7 @@ public static class BuiltSheet
         if (bench.Top?.Top() is { Ok: true } top)
             yield return new(Group, "top dead centre by piston stop", $"{Deg(top.Value.DiscAtTop.Degrees)} of the disc", "degree disc", $"standard uncertainty {Deg(top.Value.StandardUncertainty.Degrees)}");
         foreach (var lobe in TimingSheet.Of(bench))
-            yield return new(Group, $"{lobe.Lobe}, lobe centre", $"{Deg(lobe.Centre.Centre.Degrees)} after top", "degree disc", lobe.WantedDeg is { } card ? $"card {Deg(card)}" : "no card");
+            yield return new(Group, $"{lobe.Lobe}, lobe centre", TimingSheet.FromTop(lobe.Centre.Centre.Degrees), "degree disc", lobe.WantedDeg is { } card ? $"card {TimingSheet.FromTop(card)}" : "no card");
         foreach (var noted in bench.StaticTiming.Values)
             yield return new(Group, noted.What.Trim(), noted.Setting.Trim());
     }

@@ -28,6 +28,9 @@ public static class TimingSheet
 {
     public static IReadOnlyList<LobeLine> Of(Bench bench) => [.. bench.Lobes.GroupBy(l => Whereabouts.PlaceName(l.Lobe)).Select(g => Line(bench, [.. g]))];
 
+    /// <summary>A crank angle from top in words: <c>109° before top</c>.</summary>
+    public static string FromTop(double degrees) => $"{Units.Show(Math.Abs(Math.Round(degrees, 2)), "deg")} {(degrees < 0 ? "before" : "after")} top";
+
     private static LobeLine Line(Bench bench, LobeRead[] readings)
     {
         var centre = LobeRead.Centre(readings).Value;

@@ -61,7 +61,7 @@ public static class TimingCommands
             [
                 .. Cautions.ForPage("timing").Select(c => c.Text),
                 found is { } deg ? $"Top dead centre at {Units.Show(Math.Round(deg, 2), "deg")} of the disc." : "The piston stop has not been read.",
-                .. lobes.Select(l => $"{l.Lobe}: centre {Units.Show(Math.Round(l.Centre.Centre.Degrees, 2), "deg")} after top{(l.WantedDeg is { } wanted ? $", card {Units.Show(wanted, "deg")}" : "")}{(l.ToothWords.Length > 0 ? $"; {l.ToothWords}" : "")}"),
+                .. lobes.Select(l => $"{l.Lobe}: centre {TimingSheet.FromTop(l.Centre.Centre.Degrees)}{(l.WantedDeg is { } wanted ? $", card {TimingSheet.FromTop(wanted)}" : "")}{(l.ToothWords.Length > 0 ? $"; {l.ToothWords}" : "")}"),
                 .. drive is null ? Array.Empty<string>() :
                 [
                     $"One tooth is {Units.Show(Math.Round(drive.OneTooth().Value.Degrees, 2), "deg")} of the crank.",
