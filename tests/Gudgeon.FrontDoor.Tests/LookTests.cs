@@ -29,6 +29,17 @@ public sealed class LookTests(BrowserFixture browser, Workshop workshop) : IClas
         await page.LookAt("mishap-chosen-night");
     }
 
+    [Fact]
+    public async Task Name_on_the_buy_list_has_the_width_of_the_phone_and_not_what_two_buttons_leave()
+    {
+        await workshop.Client.PostAsync("/demo", new FormUrlEncodedContent([]));
+        var page = await browser.Open(workshop.Address, Phone);
+        await page.GotoAsync("/books/demo/buy");
+        var widths = await page.EvaluateAsync<double[]>("() => [...document.querySelectorAll('.rows > li .name')].map(n => n.parentElement.clientWidth / document.querySelector('main').clientWidth)");
+        Assert.NotEmpty(widths);
+        Assert.All(widths, width => Assert.True(width > 0.8, $"a name has {width:P0} of the page"));
+    }
+
     [Theory]
     [InlineData("vee", "6", false)]
     [InlineData("flat", "4", true)]

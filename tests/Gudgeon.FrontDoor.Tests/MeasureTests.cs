@@ -11,6 +11,19 @@ public sealed class MeasureTests(BrowserFixture browser, Workshop workshop) : IC
     private static readonly string[] bore = ["86.012", "86,004", "+25", "86.013", "86.018", "86.014"];
 
     [Fact]
+    public async Task Who_reads_is_kept_and_carried_to_the_next_spot()
+    {
+        var book = await workshop.StartBook("read by two", sender: Guid.CreateVersion7().ToString());
+        var sent = await workshop.Client.PostAsync($"{book}/measure/read", new FormUrlEncodedContent(
+        [
+            new("sender", "read by Anna"), new("part", "crank.1"), new("characteristic", "main-journal"), new("place", "1"), new("spot", "front.upright"), new("reading", "57.990"), new("by", "Anna & Co"),
+        ]));
+        var next = await workshop.Client.GetStringAsync(sent.Headers.Location);
+        Assert.Contains("value=\"Anna &amp; Co\"", next, StringComparison.Ordinal);
+        Assert.Contains(",57.990,57.99,mm,,,,Anna & Co,", await workshop.Client.GetStringAsync($"{book}/measure.csv"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Whole_bore_sheet_is_typed_by_keypad()
     {
         var page = await Open("bore by keypad", Phone);
