@@ -91,6 +91,24 @@ public sealed class PiecesTests(BrowserFixture browser, Workshop workshop) : ICl
     }
 
     [Fact]
+    public async Task Word_that_was_asked_about_is_taught_by_one_button_and_heard_in_the_next_line()
+    {
+        var book = await workshop.StartBook("Pieces of one's own words");
+        var page = await browser.Open(workshop.Address, Phone);
+        await page.GotoAsync($"{book}/strip");
+        await Box(page).FillAsync("flurble wotsit");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Record", Exact = true }).ClickAsync();
+        await page.GetByLabel("Answer", new() { Exact = true }).First.FillAsync("it's the thermostat");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Settled" }).First.ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "\"flurble wotsit\" means thermostat" })).ToBeVisibleAsync();
+        await page.LookAt("pieces-teach");
+        await page.GetByRole(AriaRole.Button, new() { Name = "\"flurble wotsit\" means thermostat" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("means thermostat from now on");
+        await Box(page).FillAsync("flurble wotsit off");
+        await Assertions.Expect(Piece(page, "Thermostat: off")).ToBeVisibleAsync();
+    }
+
+    [Fact]
     public async Task Without_script_a_second_button_reads_first()
     {
         var book = await workshop.StartBook("Pieces without script");

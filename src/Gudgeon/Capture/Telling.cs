@@ -32,6 +32,9 @@ public static class Telling
     public static Sifted Hear(Bench bench, string text, DateTimeOffset now, Choices choices) =>
         Sifted.Of(SpokenReadings.Heeded(Ear.Hear(text, bench.Engine, Context(bench, now)), bench), choices);
 
+    /// <summary>Does now what the next line would wait for.</summary>
+    public static void MakeReady(Bench bench, DateTimeOffset now) => Ear.MakeReady(bench.Engine, Habits(bench, now));
+
     /// <summary>What the ear must know besides the words, out of what was recorded so far.</summary>
     internal static EarContext Context(Bench bench, DateTimeOffset now)
     {

@@ -1,7 +1,5 @@
 using System.CommandLine;
 using Gudgeon.Capture;
-using Gudgeon.Journal;
-using Gudgeon.Sums;
 
 namespace Gudgeon.Commands;
 
@@ -12,17 +10,14 @@ public static class TeachCommand
     {
         var word = new Argument<string>("word") { Description = "The word that you use" };
         var term = new Argument<string>("meaning") { Description = "The name that it stands for; for mil: mm or thou" };
-        var teach = new Command("teach", "Teaches a word of your own, understood from then on in what you say. Example: gudgeon teach whatsit thermostat") { word, term };
-        line.OnBook(teach, (parsed, book) =>
+        var command = new Command("teach", "Teaches a word of your own, understood from then on in what you say. Example: gudgeon teach whatsit thermostat") { word, term };
+        line.OnBook(command, (parsed, book) =>
         {
             string said = parsed.GetRequiredValue(word);
             string means = parsed.GetRequiredValue(term);
-            bool mil = said.Trim().Equals("mil", StringComparison.OrdinalIgnoreCase);
-            bool known = mil ? means is "mm" or "thou" : book.Read(bench => Ear.Knows(means, bench.Engine, Telling.Context(bench, line.Desk.Sending(null).At)));
-            return known
-                ? line.Desk.Show(line.Json(parsed), book, book.Submit(line.Desk.Sending(null), new Tell(new WordTaught(said, means))))
-                : line.Desk.Refuse(line.Json(parsed), [new Refusal("meaning", $"\"{means}\"", mil ? "mm or thou" : "the name of a part, hose or wire", "Name it as the book does")]);
+            var teach = book.Read(bench => OwnWords.Teach(bench, said, means, line.Desk.Now));
+            return teach.TryGet(out var requests) ? line.Desk.Show(line.Json(parsed), book, book.Submit(line.Desk.Sending(), requests)) : line.Desk.Refuse(line.Json(parsed), teach.Refusals);
         });
-        line.Root.Subcommands.Add(teach);
+        line.Root.Subcommands.Add(command);
     }
 }

@@ -40,6 +40,7 @@ public static class GudgeonHost
         builder.Services.AddSingleton(new Bookshelf(options.BooksFolder));
         builder.Services.AddSingleton<Desks>();
         builder.Services.AddSingleton<WorkedOut>();
+        builder.Services.AddSingleton<ReadyEar>();
         foreach (var slice in Slices.All)
             slice.AddServices(builder.Services);
 

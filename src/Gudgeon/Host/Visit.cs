@@ -75,7 +75,7 @@ public sealed class Visit(HttpContext http, Book book, TimeProvider clock, Worke
 public sealed record LooksOnly;
 
 /// <summary>Opens the book that the address names, and holds it still while its page is made.</summary>
-public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, Desks desks, WorkedOut workedOut, TimeProvider clock)
+public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, Desks desks, WorkedOut workedOut, ReadyEar ear, TimeProvider clock)
 {
     public async Task InvokeAsync(HttpContext context)
     {
@@ -113,6 +113,8 @@ public sealed class VisitGate(RequestDelegate next, Bookshelf shelf, Desks desks
 
         using (await desk.Read(context.RequestAborted))
             await Go(context, book);
+        if (context.Response.ContentType?.StartsWith("text/html", StringComparison.Ordinal) == true)
+            ear.For(slug, book);
     }
 
     private Task Go(HttpContext context, Book book)

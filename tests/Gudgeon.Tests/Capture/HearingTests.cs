@@ -155,4 +155,31 @@ public sealed class HearingTests : IDisposable
         var way = Assert.Single(Gudgeon.Pages.Story.Doubts.WaysOf(book, question.Value));
         Assert.Equal("starter: off", way.Echo);
     }
+
+    [Theory]
+    [InlineData("it's the thermostat")]
+    [InlineData("Thermostat.")]
+    [InlineData("that is a thermostat")]
+    public void Word_that_raised_a_question_is_offered_to_be_taught_once_it_is_answered(string answer)
+    {
+        Note("flurble the wotsit sideways");
+        var settled = book.Submit(new Sending("answer", Story.Now, Story.Now, "test"), new Tell(new Settled(book.Bench.OpenQuestions.Keys.First(), answer))).Value.Entries[0];
+        var offered = OwnWords.Offered(book, settled)[0];
+        Assert.Equal(("flurble", "thermostat"), (offered.Word, offered.Term));
+
+        Assert.True(book.Submit(new Sending("teach", Story.Now, Story.Now, "test"), OwnWords.Teach(book.Bench, offered.Word, offered.Term, Story.Now).Value).Ok);
+        Assert.DoesNotContain(OwnWords.Offered(book, settled), o => o.Word == "flurble");
+        Note("flurble off, two M6 by 22, bag 12");
+        Assert.True(book.Bench.Part("thermostat.1").IsOff);
+    }
+
+    [Theory]
+    [InlineData("no idea")]
+    [InlineData("it was nothing")]
+    public void Nothing_is_offered_where_the_answer_names_no_part(string answer)
+    {
+        Note("flurble the wotsit sideways");
+        var settled = book.Submit(new Sending("answer", Story.Now, Story.Now, "test"), new Tell(new Settled(book.Bench.OpenQuestions.Keys.First(), answer))).Value.Entries[0];
+        Assert.Empty(OwnWords.Offered(book, settled));
+    }
 }

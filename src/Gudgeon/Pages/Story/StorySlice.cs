@@ -33,6 +33,7 @@ public sealed class StorySlice : ISlice
         book.MapPost("/read-first", ReadFirst).WithMetadata(new LooksOnly());
         book.MapPost("/settled", StripSlice.Form(Settle));
         book.MapPost("/meant", StripSlice.Form(Meant));
+        book.MapPost("/teach", StripSlice.Form(Teach));
     }
 
     private static async Task<IResult> Say(Visit visit, HttpRequest request)
@@ -89,6 +90,13 @@ public sealed class StorySlice : ISlice
 
         refusals.Add(new Refusal("open question", $"\"{form.Text("way")}\"", "one of the ways in which it can be read now", "Look at it on the findings page and choose again"));
         return [];
+    }
+
+    private static IReadOnlyList<Request> Teach(Visit visit, IFormCollection form, List<Refusal> refusals)
+    {
+        var teach = OwnWords.Teach(visit.Bench, form.Text("word"), form.Text("term"), visit.Sending(form).At);
+        refusals.AddRange(teach.Refusals);
+        return teach.Ok ? teach.Value : [];
     }
 
     private static IReadOnlyList<Request> Settle(Visit visit, IFormCollection form, List<Refusal> refusals)
