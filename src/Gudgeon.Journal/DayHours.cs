@@ -10,6 +10,21 @@ public sealed record DayHours(DayOfWeek Day, TimeOnly From, TimeOnly Until)
 
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{days[(int)Day]} {From:HH\\:mm}-{Until:HH\\:mm}");
 
+    /// <summary>A week as it is typed, days in a row with the same hours together: <c>mon-fri 19:00-22:00, sat-sun 10:00-17:00</c>. <see cref="Read"/> reads it back.</summary>
+    public static string Words(IReadOnlyList<DayHours> week)
+    {
+        var runs = new List<List<DayHours>>();
+        foreach (var day in week)
+        {
+            if (runs.Count > 0 && runs[^1][^1] is var last && (last.From, last.Until) == (day.From, day.Until) && ((int)last.Day + 1) % 7 == (int)day.Day && runs[^1].Count < 7)
+                runs[^1].Add(day);
+            else
+                runs.Add([day]);
+        }
+
+        return string.Join(", ", runs.Select(run => run.Count == 1 ? run[0].ToString() : $"{days[(int)run[0].Day]}-{run[^1]}"));
+    }
+
     /// <summary>Reads <c>mon-fri 19-22, sat 10:00-17:30</c>; days may run over the weekend.</summary>
     public static Outcome<IReadOnlyList<DayHours>> Read(string text)
     {

@@ -43,6 +43,18 @@ public class MeansTests
     public void Hours_that_are_none_are_refused_with_an_example(string text) =>
         Assert.Contains("mon-fri 19-22", string.Join(" ", DayHours.Read(text).Refusals), StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("mon-fri 19-22, sat-sun 10-17", "mon-fri 19:00-22:00, sat-sun 10:00-17:00")]
+    [InlineData("mon 19-22, wed 19-22, fri-mon 8-9", "mon 19:00-22:00, wed 19:00-22:00, fri-mon 08:00-09:00")]
+    [InlineData("mon-sun 9-18, mon 19-20", "mon-sun 09:00-18:00, mon 19:00-20:00")]
+    [InlineData("sat 10-12, sat 14-18", "sat 10:00-12:00, sat 14:00-18:00")]
+    public void Week_is_told_as_it_is_typed_and_read_back_the_same(string typed, string told)
+    {
+        var week = DayHours.Read(typed).Value;
+        Assert.Equal(told, DayHours.Words(week));
+        Assert.Equal(week, DayHours.Read(told).Value);
+    }
+
     [Fact]
     public void Hours_and_minutes_survive_the_disk()
     {

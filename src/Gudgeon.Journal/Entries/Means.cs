@@ -44,7 +44,7 @@ public sealed record HoursTold(IReadOnlyList<DayHours> Week) : Entry
         : Week.FirstOrDefault(h => h.From == h.Until) is { } empty ? new Refusal($"hours on {empty.Day}", $"{empty.From:HH:mm} to {empty.Until:HH:mm}", "an end after its beginning", "Correct it")
         : null;
 
-    public override string Words(Bench bench) => $"At the bench: {string.Join(", ", Week)}";
+    public override string Words(Bench bench) => $"At the bench: {DayHours.Words(Week)}";
 
     internal override void Apply(Bench bench, Recorded recorded) => bench.Hours = Week;
 }

@@ -109,7 +109,8 @@ public static class PlanWords
         offer.Saves > TimeSpan.Zero ? $"; all is done {Long(offer.Saves)} earlier than if nothing were done" : "",
     });
 
-    private static string Long(TimeSpan time) => time.TotalDays >= 1 ? $"{time.TotalDays.ToString("0.#", CultureInfo.InvariantCulture)} days" : Minutes((long)time.TotalSeconds);
+    /// <summary>A time as people say it, in days from a day on.</summary>
+    public static string Long(TimeSpan time) => time.TotalDays >= 1 ? $"{time.TotalDays.ToString("0.#", CultureInfo.InvariantCulture)} days" : Minutes((long)time.TotalSeconds);
 
     private static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 }

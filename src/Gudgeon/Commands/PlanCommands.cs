@@ -170,7 +170,7 @@ public static class PlanCommands
         foreach (var unplaced in report.Plan.Unplaced)
             yield return $"No place: {unplaced.Task.Title}: {unplaced.Reason}";
         if (!report.HoursTold)
-            yield return $"Nobody told your hours; taken: {string.Join(", ", JobTasks.UsualWeek)}. Tell them with gudgeon hours.";
+            yield return $"Nobody told your hours; taken: {DayHours.Words(JobTasks.UsualWeek)}. Tell them with gudgeon hours.";
         if (report.StripDone is { } off)
             yield return $"All off: {Day(off)}.";
         if (report.AllBack is { } back)
