@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Gudgeon.Journal;
+using Gudgeon.Photos;
 using Gudgeon.Sums;
 
 namespace Gudgeon.Commands;
@@ -16,6 +17,7 @@ public static class JournalCommands
             Import(line),
             Verify(line),
             BackUp(line),
+            Restore(line),
         };
         var last = new Option<int>("--last") { Description = "How many entries", DefaultValueFactory = _ => 20, HelpName = "N" };
         journal.Options.Add(last);
@@ -128,8 +130,8 @@ public static class JournalCommands
 
     private static Command BackUp(CommandLine line)
     {
-        var file = File("Where to write; must not be there yet");
-        var command = new Command("backup", "Copies the book to one file and reads it back. Example: gudgeon journal backup 2026-11.db") { file };
+        var file = File("Where to write; must not be there yet. A name that ends in .zip takes the photos along");
+        var command = new Command("backup", "Copies the book to one file and reads it back. Example: gudgeon journal backup 2026-11.zip") { file };
         line.OnBook(command, (parsed, book) =>
         {
             var to = parsed.GetRequiredValue(file);
@@ -138,12 +140,51 @@ public static class JournalCommands
                 return line.Desk.Refuse(line.Json(parsed), [new Refusal(to, "a file is there already", "a new file", "Give another name; a backup never overwrites")]);
             }
 
+            if (BookBackup.IsWhole(to))
+            {
+                var outcome = BookBackup.Write(book, to);
+                return outcome.TryGet(out var done)
+                    ? line.Desk.Show(line.Json(parsed), "backed-up", BackUpFacts(to, done.Entries, done.Photos), done.Lost.Select(h => $"Photo {h} is in the book and no longer on the disk").Prepend($"{done.Entries} entries and {Count(done.Photos, "photo")} copied to {to} and read back"), done.Lost.Count == 0 ? Exit.Done : Exit.Refused)
+                    : line.Desk.Refuse(line.Json(parsed), outcome.Refusals);
+            }
+
             book.BackUp(to);
             using var copy = JournalStore.Open(to);
+            var photos = book.Read(bench => bench.Photos.Count);
+            IEnumerable<string> left = photos == 0 ? [] : [$"{Count(photos, "photo")} not in it: a name that ends in .zip takes them along"];
             var same = copy.After(0).SequenceEqual(book.Rows());
             return same
-                ? line.Desk.Show(line.Json(parsed), "backed-up", new JsonObject { ["file"] = to, ["entries"] = book.Version }, [$"{book.Version} entries copied to {to} and read back"])
+                ? line.Desk.Show(line.Json(parsed), "backed-up", BackUpFacts(to, book.Version, 0), left.Prepend($"{book.Version} entries copied to {to} and read back"))
                 : line.Desk.Refuse(line.Json(parsed), [new Refusal(to, "the copy differs from the book", "the same entries", "Try again on another disk")]);
+        });
+        return command;
+    }
+
+    private static JsonObject BackUpFacts(string file, long entries, int photos) => new() { ["file"] = file, ["entries"] = entries, ["photos"] = photos };
+
+    private static string Count(int count, string noun) => $"{count} {noun}{(count == 1 ? "" : "s")}";
+
+    private static Command Restore(CommandLine line)
+    {
+        var file = File("A file made by journal backup");
+        var name = new Option<string?>("--as") { Description = "Name of the new book; else the file's", HelpName = "NAME" };
+        var command = new Command("restore", "Makes a new book of a backup, photos and all. Example: gudgeon journal restore 2026-11.zip") { file, name };
+        line.OnShelf(command, (parsed, shelf) =>
+        {
+            var from = parsed.GetRequiredValue(file);
+            if (!System.IO.File.Exists(from))
+            {
+                return line.Desk.Refuse(line.Json(parsed), [new Refusal(from, "no such file", "a file made by journal backup", "Look at its name")]);
+            }
+
+            var outcome = BookBackup.Restore(shelf, from, parsed.GetValue(name) ?? Path.GetFileNameWithoutExtension(from));
+            if (!outcome.TryGet(out var book))
+            {
+                return line.Desk.Refuse(line.Json(parsed), outcome.Refusals);
+            }
+
+            var photos = Directory.Exists(Path.Combine(book.Folder, "photos")) ? Directory.EnumerateFiles(Path.Combine(book.Folder, "photos")).Count() : 0;
+            return line.Desk.Show(line.Json(parsed), "restored", new JsonObject { ["book"] = book.Name, ["entries"] = book.Version, ["photos"] = photos }, [$"Book {book.Name} made of {book.Version} entries and {Count(photos, "photo")}"]);
         });
         return command;
     }

@@ -17,6 +17,9 @@ public sealed class PhotoFolder(string bookFolder)
     /// <summary>The file as it came.</summary>
     public string Original(string hash, string type) => Path.Combine(Folder, hash + PhotoType.Ending(type));
 
+    /// <summary>The file as it came, of whatever type it is; null when the disk has it no more.</summary>
+    public string? Kept(string hash) => PhotoType.All.Select(t => Original(hash, t)).FirstOrDefault(File.Exists);
+
     public string Thumb(string hash) => Path.Combine(Folder, $"{hash}.thumb.jpg");
 
     /// <summary>Keeps a file that comes in: streamed to disk, checked by its header, made small. What is refused leaves nothing behind.</summary>
