@@ -1,3 +1,4 @@
+using Gudgeon.Sums.Fasteners;
 using Gudgeon.Sums.Lifting;
 using Gudgeon.Sums.Quantities;
 
@@ -55,6 +56,24 @@ public class OutlineTests
     public void Outline_holds_what_is_in_it(double x, double y, bool holds) =>
         Assert.Equal(holds, Outlines.Holds(x == 5 || x == -1 || x == 11 ? Square : [new(0, 0), new(10, 0), new(10, 4), new(4, 4), new(4, 10), new(0, 10)], new(x, y)));
 
+    // By hand: a triangle on its tip, at half its height from −3 to 2; a square on its corner, looked at through its corners.
+    [Fact]
+    public void Outline_that_leans_holds_what_is_in_it()
+    {
+        FloorPoint[] triangle = [new(0, 100), new(4, 110), new(-6, 110)], diamond = [new(5, 0), new(10, 5), new(5, 10), new(0, 5)];
+        Assert.Equal([false, true, true, false], new[] { -3.1, -2.9, 1.9, 2.1 }.Select(x => Outlines.Holds(triangle, new(x, 105))));
+        Assert.Equal([false, true, true, false], new[] { -1.0, 1, 9, 11 }.Select(x => Outlines.Holds(diamond, new(x, 5))));
+        Assert.Equal([false, true, true, false], new[] { -1.0, 1, 9, 11 }.Select(y => Outlines.Holds(diamond, new(5, y))));
+    }
+
+    // By hand: two slanting bars that cross like an X; a triangle that names a corner twice, 2 beside the square.
+    [Fact]
+    public void Slanting_and_doubled_corners_are_as_by_hand()
+    {
+        Assert.Equal(0, Outlines.Distance([new(0, 0), new(100, 100), new(101, 100), new(1, 0)], [new(0, 100), new(1, 100), new(101, 0), new(100, 0)]));
+        Assert.Equal(2, Outlines.Distance([new(12, 5), new(12, 5), new(14, 5), new(13, 7)], Square), 1e-12);
+    }
+
     // By hand: the four corners, anticlockwise from the leftmost lowest; a place on an edge or inside is no corner.
     [Fact]
     public void Hull_is_made_of_the_corners()
@@ -87,11 +106,64 @@ public class OutlineTests
     [InlineData(11, 5.5, false)]
     public void Footprint_of_two_holds_what_lies_between_along_their_line(double x, double y, bool holds) => Assert.Equal(holds, Footprint.Holds([new(0, 0, 0), new(10, 5, 0)], new(x, y, 0)));
 
+    // By hand: three places make a triangle, and one beside it is not held although it lies along one of its edges.
+    [Theory]
+    [InlineData(3, 3, true)]
+    [InlineData(-5, 5, false)]
+    [InlineData(6, 6, false)]
+    public void Footprint_of_three_is_a_triangle(double x, double y, bool holds) => Assert.Equal(holds, Footprint.Holds([new(0, 0, 0), new(10, 0, 0), new(0, 10, 0)], new(x, y, 0)));
+
+    [Theory]
+    [InlineData(107, 1004, true)]
+    [InlineData(99, 999, false)]
+    [InlineData(111, 1006, false)]
+    public void Footprint_of_two_holds_far_from_the_datum(double x, double y, bool holds) => Assert.Equal(holds, Footprint.Holds([new(100, 1000, 0), new(110, 1005, 0)], new(x, y, 0)));
+
+    // A corner counts when it stands out by more than a thousand millionth of the size of the whole, wherever that lies and however narrow it is.
+    [Fact]
+    public void Hull_leaves_out_what_only_rounding_lifts_off_an_edge()
+    {
+        Assert.Equal(4, Footprint.Hull([(1e6, 1e6), (1e6 + 10, 1e6), (1e6 + 10, 1e6 + 10), (1e6, 1e6 + 10)]).Count);
+        Assert.Equal(4, Footprint.Hull([(1e6, 0), (1e6 + 10, 0), (1e6 + 10, 10), (1e6, 10)]).Count);
+        Assert.Equal(4, Footprint.Hull([(0, 1e6), (10, 1e6), (10, 1e6 + 10), (0, 1e6 + 10)]).Count);
+        Assert.Equal([(0, 0), (1000, 0), (500, 0.001)], Footprint.Hull([(0, 0), (500, -1e-9), (1000, 0), (500, 0.001)]));
+        Assert.Equal(3, Footprint.Hull([(0, 0), (-1e-9, 500), (0, 1000), (0.001, 500)]).Count);
+    }
+
+    // By hand: a crane of two outlines, one 100 mm behind the other; the post stands 3 mm before the front one and 2 mm are taken off. The wall is 4 mm off the front one.
+    [Fact]
+    public void Nearest_outline_of_the_crane_counts()
+    {
+        FloorShape[] crane = [new("legs", Box(-110, -10, -90, 10)), new("body", Box(-10, -10, 10, 10))];
+        var way = FloorPlan.Sweep(crane, [At(0, 500, 0), At(1, 500, 0)], [new("post", Box(14, 490, 20, 510))], new("room", Box(-500, 0, 15, 1000))).Value;
+        Assert.Equal([("post", 1), ("room", 2)], way.Passes.Select(pass => (pass.Obstacle, Math.Round(pass.Spare.Millimetres, 9))));
+        Assert.Equal(2, way.Shape.Count / crane.Length);
+    }
+
+    // By hand: from 90° to 120° the place (100, 20) of the crane ends at (1000 + 100·cos 120° − 20·sin 120°, 500 + 100·sin 120° + 20·cos 120°), and it never leaves its circle of 101.98 mm.
+    [Fact]
+    public void Crane_turns_on_from_where_it_points()
+    {
+        FloorShape[] crane = [new("crane", [new(100, 20), new(0, 0), new(50, 0)])];
+        var way = FloorPlan.Sweep(crane, [At(1000, 500, 90), At(1000, 500, 120)], [new("post", Box(1090, 450, 1110, 550)), new("past", Box(890, 540, 900, 600))], null).Value;
+        Assert.Equal(932.6795, way.Shape[^1].Corners[0].X, 1e-4);
+        Assert.Equal(576.6025, way.Shape[^1].Corners[0].Y, 1e-4);
+        Assert.Equal(980, way.Shape[0].Corners[0].X, 1e-9);
+        Assert.Equal(600, way.Shape[0].Corners[0].Y, 1e-9);
+        // The post lies where the crane would sweep if it began at 0°; straight beside the middle it is 90 mm away.
+        Assert.Equal(88, way.Passes.Single(pass => pass.Obstacle == "post").Spare.Millimetres, 1e-9);
+        Assert.Equal(932.6795 - 900 - 2, way.Passes.Single(pass => pass.Obstacle == "past").Spare.Millimetres, 1e-3);
+    }
+
+    [Fact]
+    public void Outline_of_two_corners_is_told_as_such() => Says.One("bench: met 2 corners; expected three or more, each with its place. Draw its outline again.",
+        FloorPlan.Sweep([new("crane", Box(-10, -10, 10, 10))], [At(0, 0, 0), At(1, 0, 0)], [new("bench", [new(0, 0), new(1, 1)])], null));
+
     // By hand: 300 mm straight on in 75 looks of 4 mm: drawn at the start, at the first look beyond 150 mm (152), and at the end.
     [Fact]
     public void Swept_shape_is_drawn_every_now_and_then()
     {
-        var way = FloorPlan.Sweep([new("crane", Box(-10, -10, 10, 10))], [At(0, 0, 0), At(300, 0, 0)], [], null).Value;
+        var way = FloorPlan.Sweep([new("crane", Box(-10, -10, 10, 10))], [At(0, 500, 0), At(300, 500, 0)], [], null).Value;
         Assert.Equal([10, 162, 310], way.Shape.Select(shape => Math.Round(shape.Corners.Max(c => c.X), 6)));
         Assert.True(way.Clear);
         Assert.Empty(way.Passes);
@@ -144,6 +216,16 @@ public class OutlineTests
             Mass.FromKilograms(300), new(1750, 0, 1500), Angle.FromRadians(0), Angle.FromRadians(0));
         Assert.Equal("standing on the line fr to fl: w mass of the crane 75 kg; m load 300 kg; x end of the boom forward 1750 mm; z end of the boom up 1500 mm; δ swing 0 °; σ slope 0 °; hold moment that holds # N·m; tip moment that tips # N·m; factor holding over tipping # 1",
             Told(LiftWorkings.WheelLines(crane, CraneTipping.Stands(crane).Value)[0], "hold", "tip", "factor"));
+    }
+
+    [Fact]
+    public void Working_of_a_stand_names_every_figure()
+    {
+        var engine = new MountedEngine(new(Mass.FromKilograms(60), Mass.FromKilograms(5), new(280, 0, 18), new(20, 0, 0)), Length.FromMillimetres(150),
+            [new("1", 130, 100), new("2", -130, 100), new("3", 130, -100), new("4", -130, -100)], ThreadTable.Find("M12").Value,
+            PropertyClass.Of("8.8", Length.FromMillimetres(12)).Value, Length.Zero, Length.FromMillimetres(20), HoleMaterial.CastIron);
+        Assert.Equal("moment at the post of the stand: m mass with its spread 65 kg; x centre out from the face, with its spread 300 mm; a face to post 150 mm; M moment # N·m",
+            Told(LiftWorkings.Stand(engine, EngineStand.Mount(engine, Torque.FromNewtonMetres(1500)).Value), "M"));
     }
 
     private static string Told(Working working, params string[] left) =>

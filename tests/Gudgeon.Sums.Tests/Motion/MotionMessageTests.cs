@@ -99,6 +99,10 @@ public class MotionMessageTests
     public void Firing_angles_must_rise_from_nothing(double first, double second) => Says.One(
         $"firing angles: met {first}, {second}; expected rising from 0 to less than 720°. Count on from the first cylinder's firing.", FiringOrder.ClearanceTable([1, 2], [Deg(first), Deg(second)]));
 
+    [Fact]
+    public void Every_firing_angle_must_rise() => Says.One(
+        "firing angles: met 0, 240, 120; expected rising from 0 to less than 720°. Count on from the first cylinder's firing.", FiringOrder.ClearanceTable([1, 2, 3], [Deg(0), Deg(240), Deg(120)]));
+
     // Overlap is counted to a degree: common practice, no source.
     [Theory]
     [InlineData(361, 2)]
@@ -175,6 +179,7 @@ public class MotionMessageTests
     public void Ends_of_the_list_are_bought()
     {
         Assert.Equal([2.20, 3.20], ValveShims.LeastNew([Needs("1", 2.20), Needs("2", 3.20)], [], Shop).Value.Select(c => Math.Round(c.Shim.Millimetres, 6)));
+        Assert.True(ValveShims.LeastNew([Needs("1", 2.20)], [], new(Mm(2.2), Mm(50), Mm(1))).Ok);
         Assert.Equal(ShimSource.Stays, ValveShims.LeastNew([new("1", Mm(5), Mm(2.5), Mm(0), Mm(10))], [], new(Mm(2.5), Mm(2.5), Mm(0.001))).Value[0].Source);
 
         // Without any clearance the shim under it is 0.225 mm too thick.
