@@ -260,6 +260,41 @@ public class WordsAndSignsTests
         Assert.Equal(["2 oz", "2 lb"], Assert.IsType<Ambiguous<Mass>>(QuantityText.Mass("2", BookUnits.Inch)).Readings.Select(r => r.Words));
     }
 
+    // Words at the very end of the text, with no unit after them.
+    [Theory]
+    [InlineData("a hundred", 100)]
+    [InlineData("couple", 2)]
+    [InlineData("a couple", 2)]
+    [InlineData("a couple of", 2)]
+    [InlineData("twenty", 20)]
+    [InlineData("twenty one", 21)]
+    [InlineData("two hundred and", double.NaN)]
+    [InlineData("couple thou", 0.0508)]
+    [InlineData("a couple thou", 0.0508)]
+    [InlineData("couple of thou", 0.0508)]
+    public void Number_word_may_stand_at_the_end(string words, double millimetres)
+    {
+        var read = QuantityText.Length(words, BookUnits.Metric);
+        if (double.IsNaN(millimetres))
+            Assert.IsType<Refused<Length>>(read);
+        else
+            Assert.Equal(millimetres, Assert.IsType<Understood<Length>>(read).Value.Millimetres, 1e-12);
+    }
+
+    [Fact]
+    public void Unit_in_one_sign_holds_in_either_book()
+    {
+        Read(QuantityText.Temperature("20℃", BookUnits.Inch), t => t.Celsius, 20, "°C");
+        Read(QuantityText.Temperature("68℉", BookUnits.Inch), t => t.Celsius, 20, "°F");
+        Read(QuantityText.Length("86㎜", BookUnits.Inch), l => l.Millimetres, 86, "mm");
+    }
+
+    [Theory]
+    [InlineData("86.012", true)]
+    [InlineData("86.012 mm", false)]
+    [InlineData("3/8", true)]
+    public void Unit_that_was_not_typed_is_said_to_be_assumed(string text, bool assumed) => Assert.Equal(assumed, Assert.IsType<Understood<Length>>(QuantityText.Length(text, BookUnits.Metric)).UnitAssumed);
+
     // Weights and Measures Act 1985, schedule 1 (imperial gallon 4.54609 l); NIST Handbook 44, appendix C (US gallon 231 in³).
     [Theory]
     [InlineData("2 pints", "2 imperial pint = 1136.5225", "2 US pint = 946.352946")]
@@ -305,6 +340,11 @@ public class WordsAndSignsTests
     [InlineData("  ", "nothing; expected a length such as 86.012, 0.0015 in or 1½ thou. Type the figure, or leave this place for later.")]
     [InlineData("1000000001", "\"1000000001\"; expected a figure below 1000000000. Check the figure and its unit.")]
     [InlineData("1 ft 1000000001 in", "\"1 ft 1000000001 in\"; expected a figure below 1000000000. Check the figure and its unit.")]
+    [InlineData("1.5 1/2 in", "\"1 / 2 in\" after the length; expected one length and nothing more. Type each figure in its own place.")]
+    [InlineData("1,5 1/2 in", "\"1 / 2 in\" after the length; expected one length and nothing more. Type each figure in its own place.")]
+    [InlineData("oh five", "\"oh five\", which has no figure; expected a length such as 86.012, 0.0015 in or 1½ thou. Type the figure first, then its unit.")]
+    [InlineData("point one two three four five six seven eight nine one mm", "the unit \"onemm\"; expected a length such as 86.012, 0.0015 in or 1½ thou. Use one of mm, cm, m, µm, in, ft, thou.")]
+    [InlineData("nine hundred and ninety nine one two three four five six seven", "\"nine hundred and ninety nine one two three four five six seven\"; expected a figure below 1000000000. Check the figure and its unit.")]
     [InlineData("1.1234567890123456789", "\"1.1234567890123456789\", which has more than 20 places; expected a figure that can be measured. Check the figure for keys held down.")]
     public void Length_that_is_none_is_refused(string text, string message) => Refused(QuantityText.Length(text, BookUnits.Metric), $"length: met {message}");
 
