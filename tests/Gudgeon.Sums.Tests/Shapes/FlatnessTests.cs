@@ -31,6 +31,8 @@ public class FlatnessTests
             Assert.Throws<ArgumentException>(() => Straightness.MinimumZone([0, 1], [0, 1])).Message);
         Assert.Equal("A straightness needs three places or more with a height each; there are 3 places and 2 heights.",
             Assert.Throws<ArgumentException>(() => Straightness.LeastSquaresLine([0, 1, 2], [0, 1])).Message);
+        Assert.Equal("A straightness needs three places or more with a height each; there are 2 places and 3 heights.",
+            Assert.Throws<ArgumentException>(() => Straightness.EndPoints([0, 1], [0, 1, 2])).Message);
         Assert.StartsWith("The two ends lie in one place.", Assert.Throws<ArgumentException>(() => Straightness.EndPoints([0, 1, 0], [0, 1, 2])).Message);
     }
 

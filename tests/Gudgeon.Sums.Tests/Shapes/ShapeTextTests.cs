@@ -115,6 +115,20 @@ public class ShapeTextTests
         "heights, line 3: met \"1e3\"; expected a plain figure. Type figures only, with gaps between them.",
         "heights, line 4: met \"1,000.5\"; expected a plain figure. Type figures only, with gaps between them.");
 
+    [Fact]
+    public void Figure_that_is_none_is_told_by_the_name_of_its_box()
+    {
+        Says.One("sections, line 2: met \"x\"; expected a plain figure. Type figures only, with gaps between them.", ShapeText.Cylinder("10 1 2 3\n20 x 2 3", 43, 0.001));
+        Says.One("heights, line 1: met \"x\"; expected a plain figure. Type figures only, with gaps between them.", ShapeText.Face("1 x\n3 4"));
+    }
+
+    [Fact]
+    public void Row_that_is_too_short_is_told_among_longer_ones()
+    {
+        Says.One("heights: met 3 rows, the shortest of 1; expected two rows or more of two heights or more. Type a row of the grid on each line.", ShapeText.Face("1 2\n3\n4 5"));
+        Says.One("North edge: met 5 readings; expected an even number of readings, so that the line has a middle. Read the line again with a foot that fits it an even number of times.", ShapeText.Line("1 2\n3 4 5", "North edge"));
+    }
+
     [Theory]
     [InlineData("1 2\n3 4")]
     [InlineData("1 2 3\n3 4 5")]

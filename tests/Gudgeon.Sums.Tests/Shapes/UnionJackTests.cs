@@ -10,7 +10,7 @@ public class UnionJackTests
 {
     private const double Unit = 1.93925e-6 * 25.4; // 0.1″ × 4 in, as mm; GNU units: 1.9392547 microinch
 
-    private static readonly UnionJack s_plate = new(new(
+    private static UnionJack Plate => new(new(
         [65, 60, 50, 52, 55, 56, 55, 50, 55, 48, 50, 52, 53, 49, 46, 42, 53, 49, 45, 35],
         [66, 54, 54, 52, 55, 57, 50, 50, 54, 45, 44, 45, 45, 48, 42, 42, 42, 48, 43, 32],
         [205, 197, 205, 203, 202, 199, 190, 195, 188, 186, 187, 186, 184, 185, 190, 179],
@@ -24,43 +24,43 @@ public class UnionJackTests
     [Fact]
     public void Plate_moody_heightsAreReproduced()
     {
-        Assert.Equal(-36, s_plate.DiagonalNorthWest[0], 1.5);
-        Assert.Equal(-36, s_plate.DiagonalNorthWest[^1], 1.5);
-        Assert.Equal(-53, s_plate.DiagonalNorthEast[0], 1.5);
-        Assert.Equal(-53, s_plate.DiagonalNorthEast[^1], 1.5);
-        Assert.Equal(0, s_plate.DiagonalNorthWest[10], 1e-9);
-        Assert.Equal(11, s_plate.North[8], 1.5);
-        Assert.Equal(24, s_plate.South[8], 1.5);
-        Assert.Equal(-65, s_plate.East[5], 1.5);
-        Assert.Equal(-57, s_plate.West[5], 1.5);
-        Assert.Equal(-7, s_plate.ClosureAcross, 1.5);
-        Assert.Equal(0, s_plate.ClosureDown, 1.5);
-        Assert.Equal(0, s_plate.CentreAcross[8], 1e-9);
-        Assert.Equal(-68, s_plate.East.Min(), 1.5);
-        Assert.Equal(24, s_plate.South.Max(), 1.5);
-        Assert.Equal(92, s_plate.Total, 2);
+        Assert.Equal(-36, Plate.DiagonalNorthWest[0], 1.5);
+        Assert.Equal(-36, Plate.DiagonalNorthWest[^1], 1.5);
+        Assert.Equal(-53, Plate.DiagonalNorthEast[0], 1.5);
+        Assert.Equal(-53, Plate.DiagonalNorthEast[^1], 1.5);
+        Assert.Equal(0, Plate.DiagonalNorthWest[10], 1e-9);
+        Assert.Equal(11, Plate.North[8], 1.5);
+        Assert.Equal(24, Plate.South[8], 1.5);
+        Assert.Equal(-65, Plate.East[5], 1.5);
+        Assert.Equal(-57, Plate.West[5], 1.5);
+        Assert.Equal(-7, Plate.ClosureAcross, 1.5);
+        Assert.Equal(0, Plate.ClosureDown, 1.5);
+        Assert.Equal(0, Plate.CentreAcross[8], 1e-9);
+        Assert.Equal(-68, Plate.East.Min(), 1.5);
+        Assert.Equal(24, Plate.South.Max(), 1.5);
+        Assert.Equal(92, Plate.Total, 2);
     }
 
     [Fact]
     public void Plate_edges_meetAtTheCorners()
     {
-        Assert.Equal(s_plate.North[0], s_plate.East[0], 1e-9);
-        Assert.Equal(s_plate.North[^1], s_plate.West[0], 1e-9);
-        Assert.Equal(s_plate.South[0], s_plate.East[^1], 1e-9);
-        Assert.Equal(s_plate.South[^1], s_plate.West[^1], 1e-9);
+        Assert.Equal(Plate.North[0], Plate.East[0], 1e-9);
+        Assert.Equal(Plate.North[^1], Plate.West[0], 1e-9);
+        Assert.Equal(Plate.South[0], Plate.East[^1], 1e-9);
+        Assert.Equal(Plate.South[^1], Plate.West[^1], 1e-9);
     }
 
     // The height map by other planes (recomputed with NumPy lstsq and SciPy HiGHS): 4.454436 µm and 4.157297 µm; the map's own 92 units are 4.531650 µm.
     [Fact]
     public void Plate_bestPlanes_narrowTheFigure()
     {
-        var points = s_plate.Points(32 * 25.4, 20 * 25.4, Unit * 1000);
+        var points = Plate.Points(32 * 25.4, 20 * 25.4, Unit * 1000);
         Assert.Equal(126, points.Count);
         var least = Flatness.LeastSquaresPlane(points).Zone;
         var zone = Flatness.MinimumZone(points).Zone;
         Assert.Equal(4.454436, least, 0.08);
         Assert.Equal(4.157297, zone, 0.08);
-        Assert.True(zone <= least && least <= s_plate.Total * Unit * 1000);
+        Assert.True(zone <= least && least <= Plate.Total * Unit * 1000);
     }
 
     // Straightness of the printed column 6 of the north line by its ends 55.625, least squares 57.352941, minimum zone 55.625 (recomputed): our unrounded line lies within its rounding.
@@ -68,8 +68,8 @@ public class UnionJackTests
     public void NorthEdge_straightness_isNearThePrint()
     {
         var x = Enumerable.Range(0, 17).Select(i => (double)i).ToArray();
-        Assert.Equal(55.625, Straightness.MinimumZone(x, s_plate.North).Zone, 1.5);
-        Assert.Equal(57.353, Straightness.LeastSquaresLine(x, s_plate.North).Zone, 1.5);
+        Assert.Equal(55.625, Straightness.MinimumZone(x, Plate.North).Zone, 1.5);
+        Assert.Equal(57.353, Straightness.LeastSquaresLine(x, Plate.North).Zone, 1.5);
     }
 
     [Theory]
