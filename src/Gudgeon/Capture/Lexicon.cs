@@ -5,7 +5,7 @@ internal static class Lexicon
 {
     public static readonly PhraseBook<Act> Acts = Read("deeds", row => Enum.Parse<Act>(row[0], ignoreCase: true));
 
-    public static readonly PhraseBook<(string Fault, bool Damage)> Faults = Read("conditions", row => (row[0], row[1] == "damage"));
+    public static readonly PhraseBook<(string Fault, bool Damage)> Faults = Read("conditions", row => (row[0], row[1] == "damage"), Denials);
 
     public static readonly PhraseBook<string> Fasteners = Read("fasteners", row => row[0]);
 
@@ -18,7 +18,7 @@ internal static class Lexicon
     /// <summary>Words that carry no fact of their own.</summary>
     public static readonly HashSet<string> Fillers =
     [
-        "the", "a", "an", "and", "of", "look", "looks", "seem", "seems", "feel", "feels", "feeling", "hopefully", "probably", "maybe", "i'd", "them all", "is", "are", "was", "were", "be", "been", "it", "'s", "'ve", "'re", "'ll", "'d", "'m", "i", "we", "they", "them", "this", "that", "these", "those", "right", "ok", "okay", "so", "well", "um", "uh", "er", "erm", "now", "then", "just", "all", "too", "also", "has", "have", "had", "got", "get", "with", "to", "in", "into", "on", "at", "by", "for", "from", "my", "its", "their", "there", "here", "did", "do", "does", "as", "but", "plus", "still", "each", "both", "really", "actually", "anyway", "please", "yeah", "yes", "like", "looks", "bit", "quite", "very", "pretty", "finally", "at last", "eventually", "today", "straight", "nicely", "next", "last", "one", "ones", "some", "where", "which", "what", "when", "who", "will", "would", "can", "could", "me", "you", "he", "she", "us", "our", "your", "out", "off", "up", "down", "over", "back", "good", "about", "only", "already", "though", "or", "if", "because", "cos", "since", "went", "go", "gone", "come", "took", "take", "taken", "done", "note", "write", "mark", "first", "job", "put", "marked", "away", "again", "mate", "lovely", "happy", "days", "easy", "after", "more", "than", "other", "another", "any",
+        "the", "a", "an", "and", "of", "shows", "show", "showing", "sounds", "look", "looks", "seem", "seems", "feel", "feels", "feeling", "hopefully", "probably", "maybe", "i'd", "them all", "is", "are", "was", "were", "be", "been", "it", "'s", "'ve", "'re", "'ll", "'d", "'m", "i", "we", "they", "them", "this", "that", "these", "those", "right", "ok", "okay", "so", "well", "um", "uh", "er", "erm", "now", "then", "just", "all", "too", "also", "has", "have", "had", "got", "get", "with", "to", "in", "into", "on", "at", "by", "for", "from", "my", "its", "their", "there", "here", "did", "do", "does", "as", "but", "plus", "still", "each", "both", "really", "actually", "anyway", "please", "yeah", "yes", "like", "looks", "bit", "quite", "very", "pretty", "finally", "at last", "eventually", "today", "straight", "nicely", "next", "last", "one", "ones", "some", "where", "which", "what", "when", "who", "will", "would", "can", "could", "me", "you", "he", "she", "us", "our", "your", "out", "off", "up", "down", "over", "back", "good", "about", "only", "already", "though", "or", "if", "because", "cos", "since", "went", "go", "gone", "come", "took", "take", "taken", "done", "note", "write", "mark", "first", "job", "put", "marked", "away", "again", "mate", "lovely", "happy", "days", "easy", "after", "more", "than", "other", "another", "any",
     ];
 
     /// <summary>Words that may be left over beside a deed and leave it certain.</summary>
@@ -31,13 +31,25 @@ internal static class Lexicon
         "breathe", "balance", "exhausting", "alternate", "starting", "retain", "inject", "springy", "heather", "courier",
     ];
 
-    private static PhraseBook<T> Read<T>(string table, Func<string[], T> value)
+    /// <summary>"not flat" is also "isn't flat" and "aren't flat"; "is bunged up" is also said of several and of what was.</summary>
+    private static IEnumerable<string> Denials(string word)
+    {
+        yield return word;
+        string[] forms = word.StartsWith("not ", StringComparison.Ordinal) ? ["isnt", "arent", "wasnt", "werent", "aint"] : word.StartsWith("is ", StringComparison.Ordinal) ? ["are", "was", "were", "'s", "'re"] : [];
+        foreach (string form in forms)
+            yield return form + word[word.IndexOf(' ', StringComparison.Ordinal)..];
+    }
+
+    private static PhraseBook<T> Read<T>(string table, Func<string[], T> value, Func<string, IEnumerable<string>>? forms = null)
     {
         var book = new PhraseBook<T>();
         foreach (string[] row in Rows(table))
         {
             foreach (string word in row[^1].Split("; "))
-                book.Add(word, value(row));
+            {
+                foreach (string form in forms?.Invoke(word) ?? [word])
+                    book.Add(form, value(row));
+            }
         }
 
         return book;

@@ -4,7 +4,7 @@ namespace Gudgeon.Capture;
 internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
 {
     private static readonly HashSet<string> Kinds =
-        ["long", "longer", "longest", "short", "shorter", "shortest", "little", "small", "smaller", "smallest", "big", "bigger", "odd", "new", "old", "domed", "flanged", "hex", "copper", "brass", "stainless", "plain", "shouldered", "identical", "same", "different", "single", "spare", "medium", "thick", "thin", "tiny", "fat", "dome", "flange", "headed", "fine", "coarse", "more", "extra", "stepped", "hollow", "sealing", "crush", "fibre", "ally", "aluminium", "steel", "black", "plated", "special", "through", "locating", "hold", "pinch", "wee", "stubby", "giant", "enormous"];
+        ["long", "longer", "longest", "short", "shorter", "shortest", "little", "small", "smaller", "smallest", "big", "bigger", "odd", "new", "old", "domed", "flanged", "hex", "copper", "brass", "stainless", "plain", "shouldered", "identical", "same", "different", "single", "spare", "medium", "thick", "thin", "tiny", "fat", "dome", "flange", "headed", "fine", "coarse", "more", "extra", "stepped", "hollow", "sealing", "crush", "fibre", "ally", "aluminium", "steel", "black", "plated", "special", "through", "locating", "hold", "pinch", "wee", "stubby", "giant", "enormous", "lone", "solitary"];
 
     private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
 
@@ -18,9 +18,16 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         bool vague = false;
         string where = "";
         bool single = false;
-        while (Word(at) is "the" or "only" or "just" or "my" or "a" or "an" && NumberWords.At(tokens, at) is null)
+        if (Word(at) is "the" or "just" && Word(Word(at) == "just" ? at + 1 : at) == "the" && (Word(at) == "just" ? at + 2 : at + 1) is var lone && Word(lone) == "one" && (Lexicon.Fasteners.Longest(tokens, lone + 1).Values.Count > 0 || SizeAfter(lone + 1)))
+        {
+            // "just the one bolt"
+            count = 1;
+            at = lone + 1;
+        }
+
+        while (count is null && Word(at) is "the" or "only" or "just" or "my" or "a" or "an" && NumberWords.At(tokens, at) is null)
             single |= Word(at++) is "a" or "an";
-        if (Flats(at) is null && NumberWords.At(tokens, at) is { } n && SizeReader.At(tokens, at, inchBook) is not { } sized)
+        if (count is null && Flats(at) is null && NumberWords.At(tokens, at) is { } n && SizeReader.At(tokens, at, inchBook) is not { } sized)
         {
             if (n.Sort == NumSort.Vague)
                 vague = true;
@@ -37,6 +44,9 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
             if (Word(at) == "of" && Word(at + 1) is "the" or "those" or "these" or "my" && Lexicon.Fasteners.Longest(tokens, at + 2).Values.Count > 0)
                 at += 2;
             else if (Word(at) == "of")
+                at++;
+            // "2 x M8", "two off M8", "3 no. M10"
+            if (Word(at) is "x" or "off" or "number" or "no" or "times" && SizeAfter(at + 1))
                 at++;
         }
         else if (Word(at) == "another")
@@ -81,17 +91,29 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
                 end = at = flats.To;
                 more = true;
             }
-            else if (SizeReader.At(tokens, at > from && Word(at) is "at" or "is" or "are" or "'s" or "about" && SizeReader.At(tokens, at + 1, inchBook) is not null ? at + 1 : at, inchBook) is { } read && (size.IsEmpty || read.Size.Diameter is null && size.Length is null))
+            else if (counted && size.IsEmpty && LengthBefore(at) is { } ahead)
+            {
+                size = new ThreadSize { Length = ahead.Length };
+                end = at = ahead.To;
+                more = true;
+            }
+            else if ((fastener.Length > 0 || Word(at - 1) is "s" or "'s") && size is { Diameter: not null, Length: null, Inch: false } && LengthAfter(at) is { } behind)
+            {
+                size = size with { Length = behind.Length };
+                end = at = behind.To;
+                more = true;
+            }
+            else if (SizeReader.At(tokens, at > from && Word(at) is "at" or "is" or "are" or "'s" or "about" && SizeReader.At(tokens, at + 1, inchBook) is not null ? at + 1 : at, inchBook) is { } read && (size.IsEmpty || (read.Size.Diameter is null && size.Length is null) || (size.Diameter is null && read.Size.Length is null && size.Length is not null)))
             {
                 size = read.Size.Or(size);
                 second = read.Other;
                 end = at = read.To;
                 more = true;
             }
-            else if (size.IsEmpty && (counted || fastener.Length > 0) && NumberWords.At(tokens, at) is { Sort: NumSort.Fraction } bare && SizeReader.IsInchThread(bare.Value) && Word(bare.To) is not ("long" or "inch" or "turn" or "litre" or "pint" or "of" or "full"))
+            else if (size.IsEmpty && (counted || fastener.Length > 0) && NumberWords.At(tokens, at) is { Sort: NumSort.Fraction } bare && SizeReader.IsInchThread(bare.Value) && (Word(bare.To) != "inch" || (counted && fastener.Length == 0 && bare.Value <= 0.625m && (bare.To + 1 >= tokens.Count || tokens[bare.To + 1].IsBreak || Word(bare.To + 1) is "and"))) && Word(bare.To) is not ("long" or "turn" or "litre" or "pint" or "of" or "full"))
             {
                 size = new ThreadSize { Inch = true, Diameter = bare.Value };
-                end = at = bare.To;
+                end = at = Word(bare.To) == "inch" ? bare.To + 1 : bare.To;
                 more = true;
             }
             else if (fastener.Length > 0 && size is { Diameter: not null, Length: null, Inch: true } && Word(at) is "by" && NumberWords.At(tokens, at + 1) is { Sort: NumSort.Fraction or NumSort.Whole or NumSort.Decimal, Value: < 12 } inches)
@@ -106,13 +128,22 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
                 end = at = milUnit.To;
                 more = true;
             }
+            else if (fastener.Length == 0 && counted && size.IsEmpty && !inchBook && NumberWords.At(tokens, at) is { IsCount: true, Value: >= 5 and <= 24 } head && Units.At(tokens, head.To) is { Unit: "mil" or "mm" } headUnit && Lexicon.Fasteners.Longest(tokens, headUnit.To).Values.Count > 0)
+            {
+                // "three thirteen mil bolts": the spanner; "ten mil bolts" may be either.
+                var flat = new ThreadSize { AcrossFlats = head.Value };
+                size = head.Int is 5 or 6 or 8 or 10 or 12 ? new ThreadSize { Diameter = head.Value } : flat;
+                second = head.Int is 8 or 10 or 12 ? flat : null;
+                end = at = headUnit.To;
+                more = true;
+            }
             else if (counted && size.Length is null && NumberWords.At(tokens, at) is { Sort: NumSort.Whole, Value: >= 8 and <= 300 } length && Word(length.To) == "long" && !inchBook)
             {
                 size = size with { Length = length.Value };
                 end = at = length.To + 1;
                 more = true;
             }
-            else if (counted && fastener.Length == 0 && size.IsEmpty && Word(at) == "at" && !inchBook && NumberWords.At(tokens, at + 1) is { Sort: NumSort.Whole, Value: >= 8 and <= 300 } bareLength && Units.At(tokens, bareLength.To) is null && (bareLength.To >= tokens.Count || tokens[bareLength.To].IsBreak || Word(bareLength.To) is "and" or "long"))
+            else if (counted && fastener.Length == 0 && size.IsEmpty && Word(at) is "at" or "by" && !inchBook && NumberWords.At(tokens, at + 1) is { Sort: NumSort.Whole, Value: >= 8 and <= 300 } bareLength && Units.At(tokens, bareLength.To) is null && (bareLength.To >= tokens.Count || tokens[bareLength.To].IsBreak || Word(bareLength.To) is "and" or "long"))
             {
                 size = size with { Length = bareLength.Value };
                 end = at = bareLength.To;
@@ -130,6 +161,8 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
                 end = at = placed.To;
                 more = true;
             }
+            else if (Word(at) is "thread" or "threaded" or "pitch" && notes.LastOrDefault() is "fine" or "coarse")
+                (at, more) = (at + 1, true);
             else if (Kinds.Contains(Word(at)) && (!ones || Word(at - 1) is "them" or "em" or "those") && (counted || size.IsEmpty is false || Ahead(at + 1)))
             {
                 notes.Add(Word(at));
@@ -157,6 +190,16 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         bool compared = counted && count > 1 && notes.Any(n => n is "longer" or "shorter" or "long" or "short") && Word(at) is "at" or "on" or "in" or "for" or "m" or "";
         if (notes.Contains("long") && size.Length is not null && !ones)
             notes.Remove("long");
+        if (size is { Diameter: not null, Pitch: null, Series: "" } && notes.FirstOrDefault(k => k is "fine" or "coarse") is { } series)
+        {
+            size = size with { Series = series };
+            notes.Remove(series);
+        }
+
+        if (single && size is { Diameter: null, AcrossFlats: not null } && fastener.Length == 0)
+            count = null;
+        if (share == "others" && count is not null && !size.IsEmpty)
+            share = "";
         if (Word(at) is "tap" or "die" or "drill" or "insert" or "reamer" or "bit")
             return null;
         if (size.IsEmpty && fastener.Length == 0 && !ones && !compared && !(share is "others" or "rest") && where.Length == 0)
@@ -170,7 +213,32 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         if (end <= from)
             return null;
         var lot = new Lot { Count = count, Uncounted = vague, Fastener = fastener, Size = size, Where = where, Note = string.Join(" ", notes) };
-        return new LotPhrase(from, end, lot, share, second is null ? null : second.Or(size));
+        return new LotPhrase(from, end, lot, share, second is null or { Diameter: null } ? second : second.Or(size));
+    }
+
+    /// <summary>"two 35 mil M8s": the length first.</summary>
+    private (decimal Length, int To)? LengthBefore(int at)
+    {
+        if (inchBook || NumberWords.At(tokens, at) is not { Sort: NumSort.Whole, Value: >= 8 and <= 300 } n)
+            return null;
+        int to = Units.At(tokens, n.To) is { Unit: "mil" or "mm" } unit ? unit.To : n.To;
+        if (Word(to) == "long")
+            to++;
+        return to > n.To && SizeReader.At(tokens, to, inchBook) is { Size: { Diameter: not null, Length: null, Inch: false } } ? (n.Value, to) : null;
+    }
+
+    /// <summary>"M8 bolts by 35", "M8s, 35 mm", "M8 screws of 35 mm": the length last.</summary>
+    private (decimal Length, int To)? LengthAfter(int at)
+    {
+        bool paused = at < tokens.Count && tokens[at].Sort == TokenSort.Comma;
+        bool linked = Word(at) is "by" or "x" or "of" or "at";
+        if (NumberWords.At(tokens, paused || linked ? at + 1 : at) is not { Sort: NumSort.Whole, Value: >= 8 and <= 400 } n)
+            return null;
+        int to = Units.At(tokens, n.To) is { Unit: "mil" or "mm" } unit ? unit.To : n.To;
+        bool measured = to > n.To && Word(to) is not ("socket" or "spanner" or "head" or "heads" or "hex" or "wrench" or "af" or "across");
+        if (Word(to) == "long")
+            return (n.Value, to + 1);
+        return (measured && (paused || linked)) || (linked && Word(at) is "by" or "x" && to == n.To && Lexicon.Fasteners.Longest(tokens, to).Values.Count == 0) ? (n.Value, to) : null;
     }
 
     /// <summary>"thirteen on the big heads, ten on the little ones": heads of the bolts told of.</summary>
@@ -252,16 +320,18 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         if (NumberWords.At(tokens, at) is { Sort: NumSort.Fraction } inch && inch.Value <= 2)
         {
             int tool = Word(inch.To) is "inch" ? inch.To + 1 : inch.To;
-            if (Word(tool) is "spanner" or "socket" or "wrench" or "af" or "hex" or "ring" or "key")
-                return (new ThreadSize { AcrossFlats = inch.Value, AcrossFlatsInch = true }, tool + 1);
+            if (Word(tool) is "spanner" or "socket" or "wrench" or "af" or "hex" or "ring" or "key" or "head" or "heads" || (Word(tool) == "across" && Word(tool + 1) == "flats"))
+                return (new ThreadSize { AcrossFlats = inch.Value, AcrossFlatsInch = true }, Word(tool) == "across" ? tool + 2 : tool + 1);
         }
 
-        if (NumberWords.At(tokens, at) is not { IsCount: true } n || n.Value is < 5 or > 60)
+        int sized = Word(at) == "size" ? at + 1 : at;
+        if (NumberWords.At(tokens, sized) is not { IsCount: true } n || n.Value is < 5 or > 60)
             return null;
         int to = Units.At(tokens, n.To) is { Unit: "mil" or "mm" } unit ? unit.To : n.To;
         if (Word(to) is "af" || (Word(to) is "across" && Word(to + 1) is "flats") || (to > n.To && Word(to) is "socket" or "spanner" or "head" or "heads" or "hex" or "wrench" or "ring" or "key"))
-            return (new ThreadSize { AcrossFlats = n.Value }, Word(to) == "across" ? to + 2 : to + 1);
-        return null;
+            return (new ThreadSize { AcrossFlats = n.Value }, Word(to) == "across" || Word(to + 1) == "size" ? to + 2 : to + 1);
+        // "thirteen socket", "size 13 spanner"
+        return to == n.To && Word(to) is "socket" or "spanner" or "wrench" && !inchBook ? (new ThreadSize { AcrossFlats = n.Value }, to + 1) : null;
     }
 
     public ThreadSize? FlatsAt(int at, out int to)

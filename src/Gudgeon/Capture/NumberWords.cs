@@ -91,6 +91,10 @@ internal static class NumberWords
                 return new Num(2, NumSort.Whole, at, Word(tokens, at + 2) == "of" ? at + 3 : at + 2);
             case "a" when next is "few" or "handful":
                 return new Num(0, NumSort.Vague, at, at + 2);
+            case "a" when next is "load" or "bunch" or "lot" or "pile" or "mass" or "heap" && Word(tokens, at + 2) == "of" && Lexicon.Fasteners.Longest(tokens, at + 3).Values.Count > 0:
+                return new Num(0, NumSort.Vague, at, at + 3);
+            case "loads" or "plenty" or "lots" or "heaps" or "tons" or "bags" when next == "of" && Lexicon.Fasteners.Longest(tokens, at + 2).Values.Count > 0:
+                return new Num(0, NumSort.Vague, at, at + 2);
             case "a" when next is "hundred":
                 return Hundred(tokens, at, 1, at + 1);
             case "a" when next is "quarter" or "half" && Word(tokens, at + 2) is not ("turn" or "of"):
@@ -103,6 +107,10 @@ internal static class NumberWords
                 return new Num(12, NumSort.Whole, at, at + 1);
             case "few" or "several" or "handful":
                 return new Num(0, NumSort.Vague, at, at + 1);
+            case "thirtieth":
+                return new Num(30, NumSort.Ordinal, at, at + 1);
+            case "twenty" or "thirty" when Order.TryGetValue(next, out int day) && day < 10 && (word == "twenty" ? next != "second" || Word(tokens, at + 2) is "" or "of" : day == 1):
+                return new Num((word == "twenty" ? 20 : 30) + day, NumSort.Ordinal, at, at + 2);
             case "half" or "quarter" when StartsSize(tokens, at + 1):
                 return new Num(word == "half" ? 0.5m : 0.25m, NumSort.Fraction, at, at + 1);
             case "oh" or "o" or "nought" or "naught" or "nil":

@@ -17,6 +17,8 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         var token = tokens[at];
         if (token.IsBreak)
             return new BreakPhrase(at, at + 1, token.IsEnd, token.Sort == TokenSort.Question);
+        if (Word(at) == "stood" && Word(at + 1) is "the" or "it" or "them" or "my" or "all" && Listed(at) is { } stood)
+            return stood;
         if (Idiom(at))
             return new WordPhrase(at, at + (Word(at) == "stood" ? 1 : 2), $"{Word(at)} {Word(at + 1)}", true);
         if (places.TagAt(at) is { } tag)
@@ -26,6 +28,9 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         // "back on the shelf" is a place; "back on" alone is a deed.
         if (Word(at) is "back" && places.At(at + 1) is { Place.Sort: PlaceSort.Container } shelved)
             return new PlacePhrase(at, shelved.To, shelved.Place);
+        // "put it out in the shed"
+        if (Word(at) is "out" or "over" or "up" or "down" or "away" && places.At(at + 1) is { Place.Sort: PlaceSort.Container } aside && Enumerable.Range(Math.Max(0, at - 6), Math.Min(6, at)).Any(k => Word(k) is "put" or "left" or "stuck" or "laid" or "placed" or "shoved" or "chucked" or "stashed" or "stored" && tokens.Skip(k).Take(at - k).All(t => !t.IsBreak)))
+            return new PlacePhrase(at, aside.To, aside.Place);
         if (places.At(at) is { } place)
             return new PlacePhrase(at, place.To, place.Place);
         if (Place(at) is { } where && !(Word(at) == "the" && things.At(at)?.To > where.To))
@@ -75,34 +80,54 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
             }
         }
 
+        if (Sights.At(tokens, at) is { } sight && sight.To > faultTo)
+            return new FaultPhrase(at, sight.To, sight.Fault, sight.Damage);
         if (Word(at) == "full" && Word(at + 1) == "of" && faultTo <= at + 2)
         {
             int stuff = at + 2;
             while (Word(stuff) is "green" or "black" or "thick" or "nasty" or "old" or "white" or "brown" or "horrible" or "hard" or "dried" or "wet" or "the" or "some" or "fine" or "loose")
                 stuff++;
-            string what = Word(stuff) switch
-            {
-                "oil" => "oily",
-                "water" or "coolant" or "fuel" or "petrol" or "diesel" => "full",
-                "carbon" or "coke" => "coked",
-                "sludge" or "mayonnaise" or "gloop" => "sludge",
-                "metal" or "glitter" or "swarf" or "flakes" or "filings" or "bits" => "metal in oil",
-                "rust" => "rusty",
-                "scale" or "limescale" => "scale",
-                "" => "",
-                _ when things.At(stuff) is null && NumberWords.At(tokens, stuff) is null && Lexicon.Fasteners.Longest(tokens, stuff).Values.Count == 0 => "dirty",
-                _ => "",
-            };
-            if (what.Length > 0)
-                return new FaultPhrase(at, stuff + 1, what, false);
+            if (Word(stuff).Length > 0 && things.At(stuff) is null && NumberWords.At(tokens, stuff) is null && Lexicon.Fasteners.Longest(tokens, stuff).Values.Count == 0)
+                return new FaultPhrase(at, stuff + 1, "dirty", false);
         }
 
+        // "has gone all brittle": it is here, and this is how it is.
+        if (acts.Count > 0 && acts[0] == Act.Miss && Word(actTo - 1) == "gone")
+        {
+            int state = actTo;
+            while (Word(state) is "all" or "a" or "bit" or "very" or "really" or "quite" or "completely" or "totally" or "rather" or "so" or "as")
+                state++;
+            if (Lexicon.Faults.Longest(tokens, state) is { Values: [var become, ..] } became && Word(state) is not ("missing" or "in" or "out"))
+                return new FaultPhrase(at, became.To, become.Fault, become.Damage);
+        }
+
+        // "came off fine", "lifted out clean": how it came, not how it is.
+        if (faults.Count > 0 && faults[0].Fault is "fine" or "clean" or "smooth" && (Word(at - 1) != "away" || Word(at) != "clean") && Word(at - 1) is "off" or "out" or "away" or "undone" or "apart" or "free" or "on" or "in" or "back" or "together" && Enumerable.Range(at - 4, 3).Any(k => Word(k) is "came" or "come" or "comes" or "went" or "go" or "goes" or "gone" or "lifted" or "slid" or "pulled" or "dropped" or "popped"))
+            return new WordPhrase(at, faultTo, Word(at), true);
+        // "hung up on the wall"
+        if (faults.Count > 0 && Word(at) == "hung" && Word(at + 1) == "up" && places.At(faultTo) is not null)
+            return new ActPhrase(at, faultTo, Act.Put, "hung");
+        // "broke the starter loose": undone, and "loose" tells how.
+        bool opens = at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "then" or "i" or "we" or "'ve" or "have" or "just" or "finally";
+        if (Word(at) is "broke" or "shook" or "knocked" or "got" or "worked" && opens && Enumerable.Range(at + 1, 5).TakeWhile(k => k < tokens.Count && !tokens[k].IsBreak).Any(k => Word(k) is "loose" or "free" && Word(k + 1) is not ("nut" or "bolt")))
+            return new ActPhrase(at, at + 1, Act.Undo, Word(at));
+        if (faults.Count > 0 && Word(at) is "loose" or "free" && faultTo == at + 1 && Enumerable.Range(at - 6, 5).Any(k => Word(k) is "broke" or "cracked" or "shook" or "knocked" or "got" or "worked" && tokens.Skip(k).Take(at - k).All(t => !t.IsBreak)))
+            return new WordPhrase(at, at + 1, Word(at), true);
+        // "polished the journals": done to them, not seen on them.
+        if (faults.Count > 0 && opens && Word(at) is "polished" or "cleaned" or "blued" or "scraped" or "oiled" or "greased" && faultTo == at + 1 && Word(faultTo) is "the" or "my" or "all" or "it" or "them" or "both" or "each" or "that" or "those")
+            return new WordPhrase(at, at + 1, Word(at), false);
+        // "a fine crack", "sheared clean through": the crack is told of, not that something is fine or clean.
+        if (faults.Count > 0 && faultTo == at + 1 && ((Word(at) == "fine" && (Lexicon.Faults.Longest(tokens, at + 1).Values.Count > 0 || Word(at + 1) is "line" or "lines" or "metal" or "swarf" or "thread" or "mesh" or "adjustment" or "feeler" or "wire" or "grit" or "emery" or "oil")) || (Word(at) == "clean" && Word(at + 1) is "through" or "off" or "away" or "across" or "out" or "in" && Word(at + 2) is not ("and" or "condition"))))
+            return new WordPhrase(at, at + 1, Word(at), true);
         if (Word(at) == "cracked" && (at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "then" or "i" or "we" or "'ve" or "have") && Enumerable.Range(at + 1, 5).Any(k => Word(k) is "loose" or "off" or "free"))
             return new ActPhrase(at, at + 1, Act.Undo, "cracked");
         if (Word(at) == "pulled" && Word(at - 1) is "'s" or "is" or "has" && tokens.ElementAtOrDefault(at - 2).Stem is "stud" or "thread" or "insert" or "hole")
             return new FaultPhrase(at, at + 1, "pulled", true);
         if (faults.Count > 0 && Word(at) is "spun" && Word(at + 1) is "on" or "by" or "up" or "it" or "them" or "down")
             faults.Clear();
+        // "stuck the starter in tray three", "bunged them in a bag", "stood the head on end"
+        if (Word(at) is "stuck" or "bunged" or "stuffed" or "plugged" or "stood" or "dropped" or "popped" && (at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "then" or "i" or "we" or "'ve" or "have" or "just") && (Word(at + 1) is "it" or "them" or "the" or "my" or "both" or "all" or "everything" or "that" or "those" || things.At(at + 1) is not null) && Laid(at + 1))
+            return new ActPhrase(at, at + 1, Act.Put, Word(at));
         if (faults.Count > 0 && Word(at) is "scrap" && Word(at + 1) is "the" or "that" or "it" or "my" or "those")
             faults.Clear();
         if (faults.Count > 0 && Word(at) is "burned" or "burnt" or "cut" or "polished" or "split" or "blew" or "wiped" && Word(at + 1) is "it" or "them")
@@ -129,6 +154,18 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         if (acts.Count > 0 && actTo >= detailTo)
             return new ActPhrase(at, actTo, acts[0], Word(at));
         return details.Count > 0 ? new DetailPhrase(at, detailTo, details[0], "") : null;
+    }
+
+    /// <summary>A place to lay things follows in the same breath.</summary>
+    private bool Laid(int at)
+    {
+        for (int k = at; k < at + 7 && k < tokens.Count && !tokens[k].IsBreak; k++)
+        {
+            if (Word(k) is "in" or "into" or "on" or "onto" or "under" or "behind" or "back" or "to" && places.At(k) is { Place.Sort: PlaceSort.Container or PlaceSort.OwnHoles })
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>What is wanted follows at once, and nothing is to be done with it.</summary>

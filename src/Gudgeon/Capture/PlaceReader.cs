@@ -5,11 +5,17 @@ namespace Gudgeon.Capture;
 /// <summary>Reads places (bag 12, third cup of the muffin tin, back in their holes finger tight) and tags (green tag three).</summary>
 internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
 {
-    private static readonly HashSet<string> Prepositions = ["in", "into", "on", "onto", "under", "behind", "to", "inside", "beside", "underneath", "by", "against", "from", "through", "along"];
-    private static readonly HashSet<string> Determiners = ["the", "a", "an", "my", "its", "their", "that", "this", "our", "own", "another"];
+    private static readonly HashSet<string> Prepositions = ["in", "into", "on", "onto", "under", "behind", "to", "inside", "beside", "underneath", "by", "against", "from", "through", "along", "near", "beneath", "alongside", "within", "atop"];
+    private static readonly HashSet<string> Determiners = ["the", "a", "an", "my", "its", "their", "that", "this", "our", "own", "another", "some"];
     private static readonly HashSet<string> Colours = ["red", "green", "blue", "yellow", "white", "black", "orange", "pink", "purple", "brown", "grey", "clear", "silver"];
 
     public static bool IsColour(string word) => Colours.Contains(word);
+
+    /// <summary>Words for laying something down, before or after what is laid.</summary>
+    private static readonly HashSet<string> Lay = ["sitting", "lying", "standing", "leaning", "resting", "hanging", "living", "hung", "put", "laid", "stood", "leant", "stored", "stashed", "stowed", "parked", "propped", "dumped", "chucked", "placed", "left", "stacked", "piled", "kept", "hid", "hidden", "shoved", "lives", "live", "goes", "gone", "went", "moved", "slid", "pushed", "set", "stuck", "popped", "slung", "threw", "thrown", "tossed", "lobbed", "plonked", "plopped", "whacked", "tucked", "dropped", "bunged", "stuffed", "stick", "sat", "sits", "bagged", "boxed", "keeping", "bung", "chuck", "pop", "stash", "wrapped", "rests"];
+
+    /// <summary>Where something lies beside something else.</summary>
+    private static readonly HashSet<string> Beside = ["under", "behind", "underneath", "beside", "against", "by", "near", "beneath", "below", "above", "alongside", "over"];
 
     private static readonly HashSet<string> NeedsHelp =
         ["tray", "tin", "box", "cup", "rack", "card", "folder", "wall", "pot", "corner", "boot", "hook", "pan", "bottle", "pallet", "bowl", "floor", "shed", "bench", "trestle", "shelf", "drawer", "jar", "bucket", "cupboard", "window sill", "envelope", "bag", "tub", "rag", "vice", "fridge"];
@@ -28,7 +34,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
     private (string Manner, int To)? Manner(int at) => (Word(at), Word(at + 1)) switch
     {
         ("finger" or "fingers" or "hand", "tight") => ($"{Word(at)} tight", at + 2),
-        ("loose" or "loosely", _) => ("loose", at + 1),
+        ("loose" or "loosely" or "slack", _) => ("loose", at + 1),
+        ("fingertight" or "handtight", _) => (Word(at) == "fingertight" ? "finger tight" : "hand tight", at + 1),
         ("by", "hand") => ("by hand", at + 2),
         ("nipped", "up") => ("nipped up", at + 2),
         ("in", "order") => ("in order", at + 2),
@@ -45,13 +52,21 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         int to = at;
         if (Word(to) == "captive")
             return Finish(to + 1);
-        if (Word(to) is "left" or "put" or "screwed" or "run" or "wound" or "threaded" or "popped" or "stuck" or "all" && Word(to + 1) is "back" or "in" or "into")
-            to++;
+        if (Word(to) is "left" or "put" or "screwed" or "run" or "wound" or "threaded" or "popped" or "stuck" or "all" or "spun" or "ran" or "dropped" or "refitted" or "fitted" or "nipped" or "started" or "twirled" or "replaced" && (Word(to + 1) is "loosely" or "them" or "all" or "it" ? to + 2 : to + 1) is var turned && Word(turned) is "back" or "in" or "into")
+        {
+            // "wound back in", said of bolts just counted and with no place: the holes they came from.
+            if (Word(to) is "wound" or "threaded" or "spun" or "screwed" or "run" or "ran" or "twirled" or "started" && Word(turned) == "back" && Word(turned + 1) == "in" && (turned + 2 >= tokens.Count || tokens[turned + 2].IsBreak || Manner(turned + 2) is not null || Word(turned + 2) is "a" or "and"))
+                return Finish(turned + 2);
+            to = turned;
+        }
+
         bool back = Word(to) is "back" or "still" or "stay" or "stays" or "stayed" or "staying";
         if (back)
             to++;
         if (Word(to) is not ("in" or "into" or "where"))
             return null;
+        if (back && Word(to) == "in" && Word(to + 1) == "where")
+            to++;
         if (Word(to) == "where")
             return back && Word(to + 1) is "they" or "it" && Word(to + 2) is "came" or "go" or "belong" ? Finish(Word(to + 2) == "came" && Word(to + 3) == "from" ? to + 4 : to + 3) : null;
         int after = to + 1;
@@ -61,6 +76,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
             return Finish(after + 1);
         if (Word(after) is "place" && (back || Word(at) == "left"))
             return Finish(after + 1);
+        if (back && after == to + 1 && Manner(after) is not null)
+            return Finish(after);
         if ((back || Word(at) == "left") && index.Book.Longest(tokens, after) is { Values.Count: > 0 } part && (back || Manner(part.To) is not null || Lots(at)))
         {
             if (Lexicon.Containers.Longest(tokens, after).Values.Count > 0 && Manner(part.To) is null)
@@ -111,20 +128,25 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         // What it is wrapped in is no place to look.
         if (Word(at - 1) is "wrapped" or "covered" or "smothered" or "caked" or "soaked" or "swimming" && Word(at) is "in" or "with")
             return null;
-        if (Prepositions.Contains(Word(to)))
+        if (Prepositions.Contains(Word(to)) || (Word(to) == "at" && Word(to + 1) == "the" && Word(to + 2) is "left" or "right" or "far" or "near" or "back" or "front" or "other" && Word(to + 3) is "side" or "end" && Word(to + 4) == "of"))
             prep = Word(to++);
         if (prep == "back" || (prep == "on" && Word(to) == "to"))
             to++;
+        if (prep.Length == 0 && Word(to) == "next" && Word(to + 1) == "to")
+            (prep, to) = ("next to", to + 2);
         bool determined = Determiners.Contains(Word(to));
         while (Determiners.Contains(Word(to)) || Word(to) is "all")
             to++;
         if (prep.Length > 0 && Word(to) is "lid" or "bottom" or "top" && Word(to + 1) == "of" && Lexicon.Containers.Longest(tokens, Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2) is { Values.Count: > 0 } under && Named(Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2, true) is { } of1)
             return Placed((Word(to) == "lid" ? $"{of1.Label} lid" : of1.Label, of1.To), prep);
+        // "on the left side of the bench"
+        if (prep.Length > 0 && Word(to) is "left" or "right" or "far" or "near" or "back" or "front" or "other" or "top" or "bottom" or "middle" && (Word(to + 1) is "side" or "end" or "half" or "corner" or "part" ? to + 2 : Word(to + 1) == "hand" && Word(to + 2) is "side" or "end" ? to + 3 : to + 1) is var of && Word(of) == "of" && Named(Determiners.Contains(Word(of + 1)) ? of + 2 : of + 1, true) is { } whole1)
+            return Placed(($"{string.Join(" ", Enumerable.Range(to, of - to).Select(i => tokens[i].Text))} of the {whole1.Label}", whole1.To), prep);
         if (prep.Length > 0 && Word(to) is "bit" or "piece" or "lump" or "sheet" or "strip" or "corner" && Word(to + 1) == "of" && Lexicon.Containers.Longest(tokens, Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2).Values.Count > 0)
             to += Determiners.Contains(Word(to + 2)) ? 3 : 2;
 
         // third cup of the muffin tin; second row of the tray
-        if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal } nth && tokens.ElementAtOrDefault(nth.To).Stem is "cup" or "row" or "hole" or "slot" or "compartment" or "pocket" or "drawer" or "shelf" or "layer" or "bay" && Word(nth.To + 1) is "of" or "in" or "down" or "up" or "on")
+        if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal } nth && tokens.ElementAtOrDefault(nth.To).Stem is "cup" or "row" or "hole" or "slot" or "compartment" or "pocket" or "section" or "cell" or "drawer" or "shelf" or "layer" or "bay" && Word(nth.To + 1) is "of" or "in" or "down" or "up" or "on")
         {
             int inner = nth.To + 2;
             while (Determiners.Contains(Word(inner)))
@@ -134,6 +156,16 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
                 return (new Place(PlaceSort.Container, cup), nth.To + 2);
             if (Named(inner, true) is { } tin)
                 return (new Place(PlaceSort.Container, $"{tin.Label}, {cup}"), tin.To);
+        }
+
+        // "cup three of the muffin tin", "slot 4 in the rack"
+        if (tokens.ElementAtOrDefault(to).Stem is "cup" or "row" or "hole" or "slot" or "compartment" or "pocket" or "section" or "cell" or "hollow" && NumberWords.At(tokens, Word(to + 1) is "number" or "no" ? to + 2 : to + 1) is { IsCount: true } cell && Word(cell.To) is "of" or "in")
+        {
+            int holder = cell.To + 1;
+            while (Determiners.Contains(Word(holder)))
+                holder++;
+            if (Lexicon.Containers.Longest(tokens, holder).Values.Count > 0 && Named(holder, true) is { } celled)
+                return (new Place(PlaceSort.Container, $"{celled.Label}, {(tokens[to].Stem == "hollow" ? "cup" : tokens[to].Stem)} {cell.Int.ToString(CultureInfo.InvariantCulture)}"), celled.To);
         }
 
         if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal } shelf && Lexicon.Containers.Longest(tokens, shelf.To) is { Values.Count: > 0 } counted && prep.Length > 0)
@@ -178,15 +210,33 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         && NumberWords.At(tokens, at) is null && Word(at) is not ("thrust" or "hole" or "holes" or "studs" or "water" or "oil" or "engine" or "bores" or "timing" or "pump" or "joint" or "bearing" or "drive");
 
     /// <summary>What stands before says that something lies or was put there.</summary>
-    private bool Lies(int at) => Word(at - 1) is "all" or "sitting" or "lying" or "standing" or "leaning" or "resting" or "hanging" or "living" or "hung" or "put" or "laid" or "stood" or "leant" or "stored" or "stashed" or "stowed" or "parked" or "propped" or "dumped" or "chucked" or "placed" or "left" or "stacked" or "piled" or "kept" or "hid" or "hidden" or "shoved" or "lives" or "live" or "goes" or "gone" or "went" or "newspaper" or "up" or "down" or "moved" or "slid" or "pushed" || (Word(at - 1) is "'s" or "are" or "'re" or "is" && Word(at - 2) is "it" or "they" or "that" or "those" or "them");
+    private bool Lies(int at) => Word(at - 1) is "all" or "newspaper" or "up" or "down" || Lay.Contains(Word(at - 1)) || (Word(at - 1) is "'s" or "are" or "'re" or "is" && Word(at - 2) is "it" or "they" or "that" or "those" or "them") || Laid(at);
+
+    /// <summary>"put the starter in the dishwasher": the verb opens the clause, the thing stands between.</summary>
+    private bool Laid(int at)
+    {
+        if (Word(at) is not ("in" or "into" or "on" or "onto" or "under" or "behind" or "inside"))
+            return false;
+        for (int k = at - 2; k >= 0 && k >= at - 6 && !tokens[k].IsBreak; k--)
+        {
+            if (Lay.Contains(Word(k)) && Word(k) is not ("went" or "gone" or "left" or "set" or "lives" or "live" or "goes" or "stuck") && (k == 0 || tokens[k - 1].IsBreak || Word(k - 1) is "i" or "we" or "and" or "'ve" or "then" or "just" or "have"))
+                return true;
+        }
+
+        return false;
+    }
 
     private static bool HasId(string label) => char.IsAsciiDigit(label[^1]);
 
     private (Place Place, int To) Placed((string Label, int To) named, string prep)
     {
-        if (named.To < tokens.Count && tokens[named.To].Sort == TokenSort.Comma && tokens.ElementAtOrDefault(named.To + 1).Stem is "cup" or "row" or "slot" or "compartment" or "section" or "hole" or "pocket" && NumberWords.At(tokens, named.To + 2) is { IsCount: true } nth)
-            named = ($"{named.Label}, {tokens[named.To + 1].Stem} {nth.Int.ToString(CultureInfo.InvariantCulture)}", nth.To);
-        string label = prep is "under" or "behind" or "underneath" or "beside" or "against" ? $"{prep} the {named.Label}" : named.Label;
+        int slot = named.To < tokens.Count && tokens[named.To].Sort == TokenSort.Comma ? named.To + 1 : named.To;
+        if (tokens.ElementAtOrDefault(slot).Stem is "cup" or "row" or "slot" or "compartment" or "section" or "hole" or "pocket" or "cell" && NumberWords.At(tokens, Word(slot + 1) is "number" or "no" ? slot + 2 : slot + 1) is { IsCount: true } nth && !IsLot(nth))
+            named = ($"{named.Label}, {tokens[slot].Stem} {nth.Int.ToString(CultureInfo.InvariantCulture)}", nth.To);
+        // "bucket of paraffin"
+        if (Word(named.To) is "of" or "full" && (Word(named.To) == "full" ? named.To + 2 : named.To + 1) is var fluid && Word(fluid) is "paraffin" or "petrol" or "diesel" or "degreaser" or "cleaner" or "water" or "kerosene" or "thinners" or "oil" or "solvent" or "white" or "vinegar" or "acid" or "gasoline" or "sawdust" or "sand")
+            named = ($"{named.Label} of {Word(fluid)}{(Word(fluid) == "white" && Word(fluid + 1) == "spirit" ? " spirit" : "")}", Word(fluid) == "white" && Word(fluid + 1) == "spirit" ? fluid + 2 : fluid + 1);
+        string label = prep == "next to" || Beside.Contains(prep) ? $"{prep} the {named.Label}" : named.Label;
         int to = named.To;
         string manner = "";
         while (Manner(to) is { } how)
@@ -227,6 +277,9 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         if (values.Count == 0)
             return null;
         string name = values[0];
+        // "garage shelf", "kitchen drawer"
+        if (end < tokens.Count && !tokens[end].IsBreak && Lexicon.Containers.Longest(tokens, end) is { Values: [var within, ..] } deeper && Word(end) is not ("cup" or "cups" or "card" or "boot" or "can" or "board" or "file" or "press"))
+            (name, end) = (within, deeper.To);
         if (Word(end) is "lid" or "lids")
             end++;
         int lidded = Word(end) == "with" && Word(end + 1) is "the" or "a" && Colours.Contains(Word(end + 2)) && Word(end + 3) is "lid" or "top" or "cap" ? end + 4 : end;
@@ -236,8 +289,16 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
             (id, end) = (numbered.Int.ToString(CultureInfo.InvariantCulture), numbered.To);
         else if (NumberWords.At(tokens, end) is { IsCount: true } n && !IsLot(n) && Word(n.To) is not ("to" or "through"))
             (id, end) = (n.Int.ToString(CultureInfo.InvariantCulture), n.To);
-        else if (Word(end) is "marked" or "labelled" or "labeled" or "called" or "saying" or "tagged" && Quoted(end + 1) is { } quoted)
-            (id, end) = ($"“{quoted.Label}”", quoted.To);
+        else if (Word(end) is "numbered" && NumberWords.At(tokens, end + 1) is { IsCount: true } figured)
+            (id, end) = (figured.Int.ToString(CultureInfo.InvariantCulture), figured.To);
+        else if (Word(end) is "letter" && Word(end + 1).Length == 1)
+            (id, end) = (Word(end + 1).ToUpperInvariant(), end + 2);
+        else if (Marks(end) is { } mark && NumberWords.At(tokens, mark) is { IsCount: true } wrote && (wrote.To >= tokens.Count || tokens[wrote.To].IsBreak || Word(wrote.To) is "and"))
+            (id, end) = (wrote.Int.ToString(CultureInfo.InvariantCulture), wrote.To);
+        else if (Marks(end) is { } marked && Quoted(marked) is { } quoted)
+            (id, end) = (quoted.Label.Length == 1 ? quoted.Label.ToUpperInvariant() : $"“{quoted.Label}”", quoted.To);
+        else if (Word(end) == "with" && Quoted(end + 1) is { } written && Word(written.To) == "on" && Word(written.To + 1) is "it" or "them")
+            (id, end) = ($"“{written.Label}”", written.To + 2);
         else if (Word(end).Length == 1 && Word(end) is not ("a" or "i" or "x" or "s") && !tokens[end].Glued)
             (id, end) = (Word(end).ToUpperInvariant(), end + 1);
         else if (Word(end) == "a" && (end + 1 >= tokens.Count || tokens[end + 1].IsBreak))
@@ -247,7 +308,7 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         if (end < tokens.Count && id is not null && NumberWords.At(tokens, end) is null && Word(end).Length == 1 && tokens[end].Glued)
             (id, end) = (id + Word(end).ToUpperInvariant(), end + 1);
         // "ice cream tub" stays what the person calls it, and will look for.
-        string spoken = name == "bag" && said - to == 1 ? name : string.Join(" ", Enumerable.Range(to, said - to).Select(i => tokens[i].Stem));
+        string spoken = name == "bag" && said - to == 1 ? name : string.Join(" ", Enumerable.Range(to, said - to).Select(i => i < said - 1 ? tokens[i].Text : tokens[i].Stem));
         if (id is not null && before.Any(b => b is "top" or "bottom" or "left" or "right" or "middle" or "front" or "back"))
             return null;
         string label = string.Join(" ", before.Append(spoken));
@@ -256,10 +317,18 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         return (id is null ? label : $"{label} {id}", end);
     }
 
+    /// <summary>"marked", "that says", "I've called": where the words of the label begin.</summary>
+    private int? Marks(int at)
+    {
+        if (Word(at) is "marked" or "labelled" or "labeled" or "called" or "saying" or "tagged" or "named")
+            return Word(at + 1) == "as" ? at + 2 : at + 1;
+        return Word(at) is "that" or "which" && Word(at + 1) is "says" or "reads" ? at + 2 : null;
+    }
+
     private bool IsLot(Num n) => Lexicon.Fasteners.Longest(tokens, n.To).Values.Count > 0 || (Word(n.To) == "m" && NumberWords.At(tokens, n.To + 1) is not null);
 
     private static bool Adjective(string word) =>
-        word is "top" or "bottom" or "middle" or "left" or "right" or "big" or "small" or "little" or "old" or "new" or "plastic" or "metal" or "wooden" or "side" or "back" or "front" or "spare" or "second" or "far" or "upper" or "lower" or "same" or "other" or "round" or "square" or "long" or "steel" or "biscuit" or "large" or "wee" or "tiny" or "empty";
+        word is "top" or "bottom" or "middle" or "left" or "right" or "big" or "small" or "little" or "old" or "new" or "plastic" or "metal" or "wooden" or "side" or "back" or "front" or "spare" or "second" or "far" or "upper" or "lower" or "same" or "other" or "round" or "square" or "long" or "steel" or "biscuit" or "large" or "wee" or "tiny" or "empty" or "clean" or "dirty" or "sealed" or "lowest" or "uppermost" or "nearest" or "wee" or "deep" or "shallow" or "flat" or "rusty" or "battered" or "good";
 
     private (string Label, int To)? Quoted(int at)
     {

@@ -79,10 +79,14 @@ internal static class SizeReader
     /// <summary>A diameter without its M: only with "by", and only when both figures fit a bolt.</summary>
     private static SizeRead? Bare(IReadOnlyList<Token> tokens, int at, bool inchBook)
     {
-        if (NumberWords.At(tokens, at) is not { IsCount: true } dia || !IsMetricThread(dia.Value) || dia.Value < 4 || Word(tokens, dia.To) is not ("by" or "x"))
+        if (NumberWords.At(tokens, at) is not { IsCount: true } dia || !IsMetricThread(dia.Value) || dia.Value < 4)
             return null;
-        return NumberWords.At(tokens, dia.To + 1) is { } second && (second.Value > dia.Value || Fits(dia.Int, second.Value))
-            ? Rest(tokens, at, dia.Int, dia.To, inchBook, sure: false)
+        // "eight mil by thirty five"
+        int to = Units.At(tokens, dia.To) is { Unit: "mil" or "mm" } unit ? unit.To : dia.To;
+        if (Word(tokens, to) is not ("by" or "x" or "times"))
+            return null;
+        return NumberWords.At(tokens, to + 1) is { } second && (second.Value > dia.Value || Fits(dia.Int, second.Value))
+            ? Rest(tokens, at, dia.Int, to, inchBook, sure: false)
             : null;
     }
 
@@ -95,7 +99,7 @@ internal static class SizeReader
         to = Plural(tokens, to);
         for (int round = 0; round < 2; round++)
         {
-            bool by = Word(tokens, to) is "by" or "x" or "times";
+            bool by = Word(tokens, to) is "by" or "x" or "times" || (to < tokens.Count && tokens[to].Text == "-");
             int next = by ? to + 1 : to;
             if (next >= tokens.Count || (!by && round == 1))
                 break;
@@ -137,7 +141,26 @@ internal static class SizeReader
         if (Word(tokens, to) is "fine" or "coarse" && Word(tokens, to) is { } series)
         {
             size = size with { Series = series };
-            to++;
+            to = Word(tokens, to + 1) is "thread" or "threads" or "pitch" or "threaded" ? to + 2 : to + 1;
+            int told = to < tokens.Count && tokens[to].Sort == TokenSort.Comma ? to + 1 : to;
+            if (size.Pitch is null && NumberWords.At(tokens, told) is { Sort: NumSort.Decimal or NumSort.Fraction } finer && Fits(dia, finer.Value) && (told == to || Word(tokens, finer.To) == "pitch"))
+            {
+                size = size with { Pitch = finer.Value, Series = "" };
+                to = Word(tokens, finer.To) == "pitch" ? finer.To + 1 : finer.To;
+            }
+
+            if (size.Length is null && Word(tokens, to) is "by" or "x" && NumberWords.At(tokens, to + 1) is { Sort: NumSort.Whole, Value: >= 8 and <= 400 } long1)
+            {
+                size = size with { Length = long1.Value };
+                to = Unit(tokens, long1.To, ref size);
+            }
+        }
+
+        // "M8s, 35 long", "M10 by 1.25, 40 long"
+        if (size.Length is null && to < tokens.Count && tokens[to].Sort == TokenSort.Comma && NumberWords.At(tokens, to + 1) is { Sort: NumSort.Whole, Value: >= 8 and <= 400 } late && (Units.At(tokens, late.To) is { Unit: "mil" or "mm" } lateUnit ? lateUnit.To : late.To) is var afterLate && Word(tokens, afterLate) == "long")
+        {
+            size = size with { Length = late.Value };
+            to = afterLate + 1;
         }
 
         return new SizeRead(size, from, Plural(tokens, to), other);
@@ -159,36 +182,68 @@ internal static class SizeReader
     private static int Plural(IReadOnlyList<Token> tokens, int at) =>
         Word(tokens, at) is "s" or "'s" && at < tokens.Count && tokens[at].Glued && !(Word(tokens, at) == "'s" && Word(tokens, at + 1) is "off" or "out" or "gone") ? at + 1 : at;
 
+    /// <summary>UNF, U N F, unified fine, Whitworth, fine thread.</summary>
+    private static (string Name, int To)? SeriesAt(IReadOnlyList<Token> tokens, int at)
+    {
+        if (Series.TryGetValue(Word(tokens, at), out string? series))
+            return (series, Word(tokens, at + 1) is "thread" or "threads" ? at + 2 : at + 1);
+        if (Word(tokens, at) == "unified" && Word(tokens, at + 1) is "fine" or "coarse")
+            return (Word(tokens, at + 1) == "fine" ? "UNF" : "UNC", at + 2);
+        if (Word(tokens, at).Length == 1 && Word(tokens, at + 1).Length == 1 && Word(tokens, at + 2).Length == 1 && Series.TryGetValue(Word(tokens, at) + Word(tokens, at + 1) + Word(tokens, at + 2), out series))
+            return (series, at + 3);
+        return Word(tokens, at) is "fine" or "coarse" ? (Word(tokens, at), Word(tokens, at + 1) is "thread" or "threads" or "pitch" ? at + 2 : at + 1) : null;
+    }
+
+    /// <summary>Threads per inch that this diameter comes with; "twenties" are twenty.</summary>
+    private static Num? PerInchAt(IReadOnlyList<Token> tokens, int at, decimal diameter)
+    {
+        if (at >= tokens.Count || Sixteenths(diameter) is not { } key || !PerInch.TryGetValue(key, out int[]? known))
+            return null;
+        var read = NumberWords.At(tokens, at) ?? (tokens[at].Plural && NumberWords.At([tokens[at] with { Text = tokens[at].Stem }], 0) is { } many ? many with { From = at, To = at + 1 } : null);
+        return read is { Sort: NumSort.Whole } per && known.Contains(per.Int) ? per : null;
+    }
+
     private static SizeRead? InchThread(IReadOnlyList<Token> tokens, int at)
     {
-        if (NumberWords.At(tokens, at) is not { Sort: NumSort.Fraction } dia || dia.Value > 1.5m)
+        string first = "";
+        int start = at;
+        if (SeriesAt(tokens, at) is { } led && led.Name is not ("fine" or "coarse") && NumberWords.At(tokens, led.To) is { Sort: NumSort.Fraction })
+            (first, start) = led;
+        if (NumberWords.At(tokens, start) is not { Sort: NumSort.Fraction } dia || dia.Value > 1.5m)
             return null;
         int to = dia.To;
-        var size = new ThreadSize { Inch = true, Diameter = dia.Value };
-        if (to < tokens.Count && tokens[to].Text == "-")
+        var size = new ThreadSize { Inch = true, Diameter = dia.Value, Series = first };
+        bool dashed = to < tokens.Count && tokens[to].Text == "-";
+        if (dashed)
             to++;
-        bool thread = false;
-        if (NumberWords.At(tokens, to) is { Sort: NumSort.Whole } per && Sixteenths(dia.Value) is { } key && PerInch.TryGetValue(key, out int[]? known) && known.Contains(per.Int) && Word(tokens, per.To) is not ("bolt" or "bolts" or "m"))
+        bool thread = first.Length > 0;
+        // "three quarter twenty bolts" were counted before; "3/8 sixteen bolts" may be sixteen.
+        bool sure = dashed || (start > 0 && NumberWords.At(tokens, start - 1) is not null);
+        int pitch = Word(tokens, to) is "inch" && PerInchAt(tokens, to + 1, dia.Value) is not null ? to + 1 : to;
+        if (Word(tokens, to) is "inch" && Word(tokens, to + 1) is "by" or "x" && PerInchAt(tokens, to + 2, dia.Value) is { Value: >= 8 } && dia.Value <= 0.5m)
+            pitch = to + 1;
+        bool by = Word(tokens, pitch) is "by" or "x" && PerInchAt(tokens, pitch + 1, dia.Value) is { Value: >= 8 } told && (dia.Value <= 0.5m || Word(tokens, told.To) is "tpi" or "threads");
+        if (by)
+            pitch++;
+        if (PerInchAt(tokens, pitch, dia.Value) is { } per && (sure || Word(tokens, per.To) is not ("bolt" or "bolts" or "m")) && !(Word(tokens, per.To) == "long"))
         {
             size = size with { ThreadsPerInch = per.Int };
             to = per.To;
             thread = true;
             if (Word(tokens, to) is "tpi")
                 to++;
+            else if (Word(tokens, to) is "threads" or "thread")
+                to = Word(tokens, to + 1) is "per" or "to" && Word(tokens, to + 2) is "inch" or "the" ? to + (Word(tokens, to + 2) == "the" ? 4 : 3) : to + 1;
+            if (Word(tokens, to) is "s" && tokens[to].Glued)
+                to++;
         }
 
-        if (Word(tokens, to) is "inch" && Series.ContainsKey(Word(tokens, to + 1)))
+        if (Word(tokens, to) is "inch" && SeriesAt(tokens, to + 1) is not null)
             to++;
-        if (Series.TryGetValue(Word(tokens, to), out string? series))
+        if (first.Length == 0 && SeriesAt(tokens, to) is { } series)
         {
-            size = size with { Series = series };
-            to++;
-            thread = true;
-        }
-        else if (Word(tokens, to) is "fine" or "coarse")
-        {
-            size = size with { Series = Word(tokens, to) };
-            to++;
+            size = size with { Series = series.Name };
+            to = series.To;
             thread = true;
         }
         else if (Word(tokens, to) is "af" || (Word(tokens, to) == "across" && Word(tokens, to + 1) == "flats"))
@@ -196,7 +251,12 @@ internal static class SizeReader
 
         if (Word(tokens, to) is "inch" && Word(tokens, to + 1) is "by" or "x")
             to++;
-        if (Word(tokens, to) is "by" or "x" && (InchLength(tokens, to + 1) ?? InchNumber(tokens, to + 1)) is { } length)
+        if (thread && NumberWords.At(tokens, to) is { Sort: NumSort.Fraction } bare && (Word(tokens, bare.To) == "long" || (Word(tokens, bare.To) is "inch" or "inches" && Word(tokens, bare.To + 1) == "long")))
+        {
+            size = size with { Length = bare.Value, LengthInch = true };
+            to = Word(tokens, bare.To) == "long" ? bare.To + 1 : bare.To + 2;
+        }
+        else if (Word(tokens, to) is "by" or "x" && (InchLength(tokens, to + 1) ?? InchNumber(tokens, to + 1)) is { } length)
         {
             size = size with { Length = length.Size.Length, LengthInch = true };
             to = length.To;
@@ -216,7 +276,7 @@ internal static class SizeReader
 
     private static SizeRead? InchNumber(IReadOnlyList<Token> tokens, int at) =>
         NumberWords.At(tokens, at) is { } n && n.Sort is NumSort.Fraction or NumSort.Whole or NumSort.Decimal && n.Value < 20
-            ? new SizeRead(new ThreadSize { Length = n.Value, LengthInch = true }, at, Word(tokens, n.To) is "inch" or "inches" ? Long(tokens, n.To + 1) : n.To)
+            ? new SizeRead(new ThreadSize { Length = n.Value, LengthInch = true }, at, Word(tokens, n.To) is "inch" or "inches" ? Long(tokens, n.To + 1) : Word(tokens, n.To) == "of" && Word(tokens, n.To + 1) is "an" or "a" && Word(tokens, n.To + 2) == "inch" ? Long(tokens, n.To + 3) : Long(tokens, n.To))
             : null;
 
     private static int Long(IReadOnlyList<Token> tokens, int at) => Word(tokens, at) == "long" ? at + 1 : at;
@@ -239,6 +299,8 @@ internal static class SizeReader
             return new SizeRead(new ThreadSize { Length = n.Value + and.Value, LengthInch = true }, at, Long(tokens, and.To));
         if (Word(tokens, n.To) is "inch" or "inches" && Word(tokens, n.To + 1) == "long")
             return new SizeRead(new ThreadSize { Length = n.Value, LengthInch = true }, at, n.To + 2);
+        if (n.Sort == NumSort.Fraction && Word(tokens, n.To) == "long")
+            return new SizeRead(new ThreadSize { Length = n.Value, LengthInch = true }, at, n.To + 1);
         if (n.Sort == NumSort.Fraction && at > 0 && Word(tokens, at - 1) is "at" && Word(tokens, n.To) is not "to")
             return new SizeRead(new ThreadSize { Length = n.Value, LengthInch = true }, at, Word(tokens, n.To) is "inch" ? n.To + 1 : n.To);
         return Units.At(tokens, n.To, n) is { Unit: "mm" or "mil" } unit && Word(tokens, unit.To) == "long"

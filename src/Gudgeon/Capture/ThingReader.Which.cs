@@ -24,7 +24,7 @@ internal sealed partial class ThingReader
                 end = belongs;
                 more = true;
             }
-            else if ((linked || Word(at + 1) is "bank" or "side" or "hand") && Word(at) is "left" or "right" or "far" or "near" or "other" && (Word(at + 1) is "bank" or "side" or "hand" or "one" or "" or "'s" or "is" or "are" or "was" or "were" or "has" or "off" or "out" or "had" || (Word(at + 1) == "head" && Word(from - 1) != "and")))
+            else if (!(linked && Spot(at)) && (linked || Word(at + 1) is "bank" or "side" or "hand") && Word(at) is "left" or "right" or "far" or "near" or "other" && (Word(at + 1) is "bank" or "side" or "hand" or "one" or "" or "'s" or "is" or "are" or "was" or "were" or "has" or "off" or "out" or "had" || (Word(at + 1) == "head" && Word(from - 1) != "and")))
             {
                 selectors.Side = Word(at);
                 end = Word(at + 1) is "hand" && Word(at + 2) is "side" or "bank" ? at + 3 : Word(at + 1) is "bank" or "side" or "hand" or "one" or "head" ? at + 2 : at + 1;
@@ -76,6 +76,14 @@ internal sealed partial class ThingReader
         }
 
         return end;
+    }
+
+    /// <summary>"on the left side of the bench" says where it lies, not which it is.</summary>
+    private bool Spot(int at)
+    {
+        int to = Word(at) == "the" ? at + 1 : at;
+        to += Word(to + 1) is "side" or "end" or "half" or "corner" ? 2 : Word(to + 1) == "hand" && Word(to + 2) is "side" or "end" ? 3 : 1;
+        return Word(to) == "of" && Lexicon.Containers.Longest(tokens, Word(to + 1) is "the" or "my" or "a" ? to + 2 : to + 1).Values.Count > 0;
     }
 
     private int? All(int at, int count, List<PartWord> values)

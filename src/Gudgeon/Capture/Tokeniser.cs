@@ -79,13 +79,16 @@ internal static class Tokeniser
                 at++;
         }
 
-        // 1st, 2nd, 3rd, 4th are one word.
+        // 1st, 2nd, 3rd, 4th are one word; 3/8ths is 3/8.
         int tail = at;
         while (Letter(text, tail))
             tail++;
         bool ordinal = text.AsSpan(at, tail - at) is "st" or "nd" or "rd" or "th";
-        int end = ordinal ? tail : at;
+        bool broken = text.AsSpan(from, at - from).Contains('/');
+        int end = ordinal && !broken ? tail : at;
         string figure = text[from..end].Replace(',', '.');
+        if (broken && text.AsSpan(at, tail - at) is "th" or "ths" or "rds" or "nds")
+            end = tail;
         Push(tokens, figure, TokenSort.Number, text, from, end - from);
         return end;
     }
@@ -97,7 +100,7 @@ internal static class Tokeniser
             at++;
         string word = text[from..at].Normalize(NormalizationForm.FormKC).ToLower(CultureInfo.InvariantCulture).Replace('’', '\'');
         int cut = word.IndexOf('\'', StringComparison.Ordinal);
-        if (word == "no" && at < text.Length && text[at] == '.' && (Digit(text, at + 1) || (at + 2 < text.Length && Digit(text, at + 2))))
+        if (word is "no" or "nos" && at < text.Length && text[at] == '.' && (Digit(text, at + 1) || (at + 2 < text.Length && (Digit(text, at + 2) || (text[at + 2] is 'M' && Digit(text, at + 3))))))
         {
             Push(tokens, "number", TokenSort.Word, text, from, at + 1 - from);
             return at + 1;

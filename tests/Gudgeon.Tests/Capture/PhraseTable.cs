@@ -3,20 +3,21 @@ using Gudgeon.Engine;
 
 namespace Gudgeon.Tests.Capture;
 
-/// <summary>One way to say something, and what must be heard: facts, or nothing but a question.</summary>
+/// <summary>One way to say something, and what must be heard: facts, a question, or both.</summary>
 internal sealed record SpokenWay(int Line, string Area, string Text, EngineModel Engine, EarContext Context, IReadOnlyList<string> Facts, bool Asks)
 {
     public Heard Hear() => Ear.Hear(Text, Engine, Context);
 
-    /// <summary>Every fact and no other; where a question is due, a question and no fact.</summary>
+    /// <summary>Every fact and no other, and a question only where one is due.</summary>
     public bool IsRight(Heard heard) =>
-        Asks ? heard.Facts.Count == 0 && heard.Doubts.Count > 0 : heard.Doubts.Count == 0 && heard.Facts.Select(f => f.Code).Order(StringComparer.Ordinal).SequenceEqual(Facts.Order(StringComparer.Ordinal));
+        Asks == heard.Doubts.Count > 0 && heard.Facts.Select(f => f.Code).Order(StringComparer.Ordinal).SequenceEqual(Facts.Order(StringComparer.Ordinal));
 }
 
 /// <summary>
 /// Reads a table of ways to say things. <c>@ engine</c> and settings as in a story; <c>== AREA</c> begins an area;
 /// <c>@ frame TEXT => FACTS</c> holds for the rows below, its <c>{}</c> stands for the phrase and for the expectation.
-/// A row is <c>expectation = way; way; way</c>; facts are joined with <c>&amp;</c>, a lone <c>?</c> is a question and no fact.
+/// A row is <c>expectation = way; way; way</c>; facts are joined with <c>&amp;</c>. An expectation with a <c>?</c> in it is taken
+/// as it stands, without its frame: those facts and a question.
 /// </summary>
 internal static class PhraseTable
 {
@@ -43,9 +44,9 @@ internal static class PhraseTable
             else
             {
                 var (facts, ways) = Halves(line, " = ", number);
-                bool asks = facts == "?";
+                bool asks = facts.Split(" & ").Contains("?");
                 foreach (string way in ways.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
-                    yield return new SpokenWay(number, area, frame.Text.Replace("{}", way, StringComparison.Ordinal), engine!, context, asks ? [] : frame.Facts.Replace("{}", facts, StringComparison.Ordinal).Split(" & "), asks);
+                    yield return new SpokenWay(number, area, frame.Text.Replace("{}", way, StringComparison.Ordinal), engine!, context, [.. (asks ? facts : frame.Facts.Replace("{}", facts, StringComparison.Ordinal)).Split(" & ").Where(f => f != "?")], asks);
             }
         }
     }

@@ -7,6 +7,10 @@ public class PhraseTests
 
     [Theory]
     [InlineData("parts", 800)]
+    [InlineData("places", 300)]
+    [InlineData("sizes", 300)]
+    [InlineData("days", 240)]
+    [InlineData("faults", 780)]
     public void Every_way_of_saying_it_is_heard_alike(string table, int least)
     {
         var ways = PhraseTable.Read(PathOf(table)).ToList();
