@@ -13,6 +13,9 @@ internal static class Figures
         int to = at;
         while (groups.Count < 8 && NumberWords.At(tokens, to) is { Sort: NumSort.Whole or NumSort.Decimal or NumSort.Fraction } n)
         {
+            // "one thirty three point two"
+            if (groups is [{ Value: > 0 and < 10 } hundreds] && n is { Sort: NumSort.Decimal, Value: >= 10 and < 100 } && tokens[n.From].IsWord && tokens[hundreds.From].IsWord)
+                return ((hundreds.Value * 100) + n.Value, n.To, true);
             if (n.Sort != NumSort.Whole && groups.Count > 0)
                 break;
             groups.Add(n);
@@ -25,12 +28,15 @@ internal static class Figures
             return null;
         if (groups.Count == 1 || groups[0].Sort != NumSort.Whole)
             return (groups[0].Value, groups[0].To, false);
-        return whole ? Whole(groups) : Parted(groups, before);
+        return whole ? Whole(groups, tokens) : Parted(groups, before);
     }
 
-    private static (decimal, int, bool)? Whole(List<Num> groups)
+    private static (decimal, int, bool)? Whole(List<Num> groups, IReadOnlyList<Token> tokens)
     {
         decimal first = groups[0].Value;
+        // "one eighty one seventy five": the second one begins the next figure.
+        if (first is > 0 and < 10 && groups.Count > 2 && groups[1] is { Value: > 20 and < 100 } mixed && mixed.Value % 10 == first && mixed.To - mixed.From == 2 && groups[2].Value is >= 10 and < 100 && tokens[mixed.From].IsWord)
+            return ((first * 100) + mixed.Value - first, mixed.To - 1, true);
         if (first is > 0 and < 10 && groups[1].Value is >= 10 and < 100)
             return ((first * 100) + groups[1].Value, groups[1].To, true);
         if (first is > 0 and < 10 && groups[1].Value == 0 && groups.Count > 2 && groups[2].Value < 10)

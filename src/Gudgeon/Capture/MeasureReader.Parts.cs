@@ -38,6 +38,8 @@ internal sealed partial class MeasureReader
             return last.To;
         }
 
+        if (!named && what.Least >= 50 && what.Quantity == Quantity.Pressure && NumberWords.At(tokens, n.To) is { Value: >= 10 })
+            return at;
         if (!named && what.Series && NumberWords.At(tokens, n.To) is { Value: >= 10 })
             return at;
         if (what.Series && !named && what.Name == "valve clearance" && !(n.To < end && tokens[n.To].Sort == TokenSort.Comma))
@@ -137,7 +139,7 @@ internal sealed partial class MeasureReader
 
     private Thing? ThingOf(Characteristic what, List<int> numbers, int from)
     {
-        int? before = NumberBefore(from);
+        int? before = told ?? NumberBefore(from);
         if (numbers.Count == 0 && before is { } n)
             numbers.Add(n);
         if (numbers.Count == 0 && resolver.Cylinder is { } cylinder && what.Kind is "bore" or "cylinder" or "piston" or "ring-comp")

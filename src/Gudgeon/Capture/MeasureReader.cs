@@ -37,8 +37,31 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             return ValveGap(at, thou.Value, thouUnit.To, valves.To, valves.Kind, "thou");
         if (Word(at) is "cylinder" or "cyl" && NumberWords.At(tokens, at + 1) is { IsCount: true } cylinder && (Word(cylinder.To) is "mikes" or "measures" or "measured" or "miked" or "reads" || (Word(cylinder.To) is "at" or "top" or "bottom" or "middle" && FollowedByNumber(cylinder.To, end))))
             return Read(at, at + 1, end, Characteristic.Bore);
+        if (Numbered(at, end) is { } numbered)
+            return numbered;
         var (found, to) = Characteristic.Book.Longest(tokens, at);
         return found.Count == 0 ? null : Read(at, to, end, found[0]);
+    }
+
+    /// <summary>Which one was told before the characteristic by its place: the third main.</summary>
+    private int? told;
+
+    /// <summary>"number two main 54.98", "number one's piston skirt", "third main": the number before.</summary>
+    private MeasureRead? Numbered(int at, int end)
+    {
+        int to = Word(at) is "the" or "on" ? at + 1 : at;
+        if (Word(to) is "number" or "cylinder" or "bore" or "no" && NumberWords.At(tokens, to + 1) is { IsCount: true, Value: > 0 and <= 28 } n)
+            to = n.To;
+        else if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal, Value: > 0 and <= 28 } nth && Word(nth.To) is not ("ring" or "gap"))
+            to = nth.To;
+        else
+            return null;
+        told = NumberWords.At(tokens, to - 1) is { Sort: NumSort.Ordinal } which ? which.Int : null;
+        if (Word(to) == "'s")
+            to++;
+        var read = Characteristic.Book.Longest(tokens, to) is { Values: [var what, ..] } found && FollowedByNumber(found.To, end) ? Read(to, found.To, end, what) : null;
+        told = null;
+        return read is null ? null : read with { From = at };
     }
 
     private (string Kind, int To)? Valves(int at)
@@ -82,8 +105,12 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         bool rough = Word(at - 1) is "about" or "around" or "roughly" or "nearly" or "maybe" or "say";
         var ways = UnitSettler.Settle(n.Value, unit.Unit, Said(at, unit.To), what, context, Inches());
         var thing = what.Kind.Length > 0 ? ThingOf(what, [], at) : null;
-        var measured = new Measured(what.Name, thing, [ways[0] with { Rough = rough }], "", Said(at, read.To));
-        return new MeasureRead(at, read.To, [.. ways.Select(w => measured with { Values = [w with { Rough = rough }] })], thing, null);
+        int to = read.To;
+        // "two thou run out on the flywheel"
+        if (Word(to) is "on" or "in" or "of" && new ThingReader(tokens, index, resolver).At(to + 1) is { Thing: { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0, Detail: "" } } whose && whose.To <= end && (what.Kind.Length == 0 || what.Kind == whose.Thing.Kind))
+            (thing, to) = (whose.Thing, whose.To);
+        var measured = new Measured(what.Name, thing, [ways[0] with { Rough = rough }], "", Said(at, to));
+        return new MeasureRead(at, to, [.. ways.Select(w => measured with { Values = [w with { Rough = rough }] })], thing, null);
     }
 
     private Characteristic? previous;
@@ -141,6 +168,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
                 continue;
             }
 
+            if (values.Count > 0 && Characteristic.Book.Longest(tokens, at).Values is [{ Name: "taper" or "out-of-round" or "run-out" }, ..])
+                break;
             if (values.Count > 0 && Word(at) is "at" or "in" && Positions.Contains(Word(Word(at + 1) == "the" ? at + 2 : at + 1)) && NumberWords.At(tokens, Word(at + 1) == "the" ? at + 3 : at + 2) is null)
             {
                 int position = Word(at + 1) == "the" ? at + 2 : at + 1;
@@ -174,6 +203,21 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
                 continue;
             }
 
+            // "crankpin taper half a thou", "bore wear two thou": what of it was measured.
+            if (values.Count == 0 && Characteristic.Book.Longest(tokens, at) is { Values: [{ Name: "taper" or "out-of-round" or "run-out" or "wear" or "flatness" or "end float" } finely, ..] } finest && finely.Name != what.Name)
+            {
+                what = finely with { Kind = what.Kind };
+                at = finest.To;
+                continue;
+            }
+
+            // "compression on all four 180": how many, not how much.
+            if (values.Count == 0 && Word(at) == "all" && NumberWords.At(tokens, at + 1) is { IsCount: true, Value: >= 2 and <= 16 } each && FollowedByNumber(each.To, end))
+            {
+                at = each.To;
+                continue;
+            }
+
             if (OnCylinder(at, end) is { } on)
             {
                 pending = on.Label;
@@ -200,6 +244,10 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
                 string unit = "";
                 if (Units.At(tokens, next, new Num(figure.Value, figure.Value == decimal.Truncate(figure.Value) ? NumSort.Whole : NumSort.Decimal, at, next)) is { } read)
                     (unit, next) = read;
+                else if (Word(next) == "of" && Word(next + 1) is "a" or "an" && Units.At(tokens, next + 2) is { Unit: "mm" or "in" } whole1)
+                    (unit, next) = whole1;
+                // "a thou and a half"
+                decimal part = unit.Length > 0 && NumberWords.AndPart(tokens, next) is { } andPart && (next = andPart.To) > 0 ? andPart.Value : 0;
                 if (Word(next) is "under" or "undersize" or "oversize" || (Word(next) == "over" && (next + 1 >= end || tokens[next + 1].IsBreak)))
                     break;
                 string said = Said(at, next);
@@ -209,7 +257,7 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
                     unit = previousUnit;
                 else if (what.Quantity == Quantity.Length && saidUnit is "thou" or "hundredth" or "tenth" or "um" && figure.Value >= 1)
                     unit = saidUnit;
-                var ways = UnitSettler.Settle(minus ? -figure.Value : figure.Value, unit, said, what, context, Inches());
+                var ways = UnitSettler.Settle(minus ? -(figure.Value + part) : figure.Value + part, unit, said, what, context, Inches());
                 before = figure.Value;
                 values.Add(ways[0] with { At = pending });
                 ambiguous.Add(ways);
@@ -255,6 +303,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             break;
         }
 
+        if (values.Count > 0 && what.Shy && values.All(v => v.UnitTaken && v.Said.All(c => c != '.') && !v.Said.Contains("point", StringComparison.OrdinalIgnoreCase) && v.Said.Split(' ').Length == 1))
+            return null;
         if (values.Count == 0 || !Plausible(values, what) || (what is { Quantity: Quantity.Length, Least: >= 10 } && values.All(v => v.UnitTaken && v.Value <= 28 && v.Value == decimal.Truncate(v.Value) && v.Said.Split(' ').Length == 1)))
             return null;
         Share(values, ambiguous, what);
@@ -279,6 +329,13 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             var of1 = ThingOf(what, numbers, from);
             var fine = new Measured(finer.Name, of1, values, string.Join(" ", where), Said(from, ending.To));
             return new MeasureRead(from, ending.To, Ways(fine, ambiguous), of1, numbers.Count == 1 ? numbers[0] : null);
+        }
+
+        // "two thou on number three": which one, told last.
+        if (numbers.Count == 0 && values.Count == 1 && Word(last) is "on" or "in" or "for" && (Word(last + 1) is "number" or "cylinder" or "bore" or "no") && NumberWords.At(tokens, last + 2) is { IsCount: true, Value: > 0 and <= 28 } which && !FollowedByNumber(which.To, end))
+        {
+            numbers.Add(which.Int);
+            last = which.To;
         }
 
         last = Tail(last, end, where);

@@ -36,7 +36,7 @@ internal static class NumberWords
 
     public static Num? At(IReadOnlyList<Token> tokens, int at)
     {
-        if (at >= tokens.Count)
+        if (at < 0 || at >= tokens.Count)
             return null;
         var token = tokens[at];
         return token.Sort switch
@@ -47,7 +47,7 @@ internal static class NumberWords
         };
     }
 
-    private static string Word(IReadOnlyList<Token> tokens, int at) => at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
+    private static string Word(IReadOnlyList<Token> tokens, int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
 
     private static Num? Figures(IReadOnlyList<Token> tokens, int at)
     {
@@ -101,6 +101,10 @@ internal static class NumberWords
                 return new Num(next == "half" ? 0.5m : 0.25m, NumSort.Fraction, at, at + 2);
             case "half" when next == "a" && Word(tokens, at + 2) == "dozen":
                 return new Num(6, NumSort.Whole, at, at + 3);
+            case "half" when next == "a" && Word(tokens, at + 2) is "thou" or "mil" or "mill" or "millimetre" or "tenth" or "degree" or "bar" or "inch":
+                return new Num(0.5m, NumSort.Fraction, at, at + 2);
+            case "a" when next is "thou" or "mil" or "micron" && Word(tokens, at - 1) is not ("of" or "half" or "quarter"):
+                return new Num(1, NumSort.Whole, at, at + 1);
             case "couple" or "pair":
                 return new Num(2, NumSort.Whole, at, next == "of" ? at + 2 : at + 1);
             case "dozen":
@@ -113,6 +117,8 @@ internal static class NumberWords
                 return new Num((word == "twenty" ? 20 : 30) + day, NumSort.Ordinal, at, at + 2);
             case "half" or "quarter" when StartsSize(tokens, at + 1):
                 return new Num(word == "half" ? 0.5m : 0.25m, NumSort.Fraction, at, at + 1);
+            case "oh" or "o" or "nought" or "naught" or "nil" when next == "point" && Point(tokens, at + 1) is { } below:
+                return below with { From = at };
             case "oh" or "o" or "nought" or "naught" or "nil":
                 return Beside(tokens, at) ? new Num(0, NumSort.Whole, at, at + 1) : null;
         }

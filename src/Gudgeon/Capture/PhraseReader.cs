@@ -37,6 +37,8 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
             return where;
         if (Amount(at) is { Amount.Unit: "finger" } fingers && Word(fingers.To) is "below" or "above" or "down" or "deep" or "wide" or "from" or "up")
             return fingers;
+        if (Word(at) == "pick" && Word(at + 1) == "up" && Word(at + 2) is "a" or "an" or "some" or "new" && Listed(at) is ActPhrase picked)
+            return picked;
         var thing = things.At(at);
         var lot = lots.At(at);
         if (thing is not null && (lot is null || thing.To >= lot.To || thing.Thing.Sort == ThingSort.Fasteners))
@@ -109,10 +111,23 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
             return new ActPhrase(at, faultTo, Act.Put, "hung");
         // "broke the starter loose": undone, and "loose" tells how.
         bool opens = at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "then" or "i" or "we" or "'ve" or "have" or "just" or "finally";
-        if (Word(at) is "broke" or "shook" or "knocked" or "got" or "worked" && opens && Enumerable.Range(at + 1, 5).TakeWhile(k => k < tokens.Count && !tokens[k].IsBreak).Any(k => Word(k) is "loose" or "free" && Word(k + 1) is not ("nut" or "bolt")))
+        if (Word(at) is "broke" or "shook" or "knocked" && opens && Enumerable.Range(at + 1, 5).TakeWhile(k => k < tokens.Count && !tokens[k].IsBreak).Any(k => Word(k) is "loose" or "free" && Word(k + 1) is not ("nut" or "bolt")))
             return new ActPhrase(at, at + 1, Act.Undo, Word(at));
-        if (faults.Count > 0 && Word(at) is "loose" or "free" && faultTo == at + 1 && Enumerable.Range(at - 6, 5).Any(k => Word(k) is "broke" or "cracked" or "shook" or "knocked" or "got" or "worked" && tokens.Skip(k).Take(at - k).All(t => !t.IsBreak)))
+        if (faults.Count > 0 && Word(at) is "loose" or "free" && faultTo == at + 1 && Enumerable.Range(at - 6, 5).Any(k => Word(k) is "broke" or "cracked" or "shook" or "knocked" && tokens.Skip(k).Take(at - k).All(t => !t.IsBreak)))
             return new WordPhrase(at, at + 1, Word(at), true);
+        // "got the starter free": it is off.
+        if (Word(at) == "free" && (at + 1 >= tokens.Count || tokens[at + 1].IsBreak || Word(at + 1) is "and" or "at" or "now") && Enumerable.Range(at - 6, 5).Any(k => Word(k) is "got" or "worked" or "wiggled" or "prised" or "pried" or "pulled" or "tapped" && tokens.Skip(Math.Max(k, 0)).Take(at - k).All(t => !t.IsBreak)))
+            return new ActPhrase(at, at + 1, Act.Off, "free");
+        // "eased the starter out", "dropped it back in", "cut the hose off": the particle tells the deed, the verb how.
+        if (Word(at) is "eased" or "worked" or "twisted" or "stripped" or "cut" or "slid" or "lifted" or "popped" or "dropped" or "bunged" or "stuck" or "screwed" or "tapped" or "knocked" or "wound" or "sawed" or "burnt" && opens && (Word(at + 1) is "it" or "them" or "the" or "my" or "both" or "all" or "that" or "those" || things.At(at + 1) is not null) && Particle(at + 2))
+            return new WordPhrase(at, at + 1, Word(at), true);
+        // "put the starter back", "bolted it up": on again.
+        if (Word(at) is "back" or "up" && (at + 1 >= tokens.Count || tokens[at + 1].IsBreak || Word(at + 1) is "now" or "again" or "and" or "today" or "tonight") && Enumerable.Range(at - 6, 5).Any(k => (Word(at) == "back" ? Word(k) is "put" or "fitted" or "mounted" or "bolted" or "screwed" or "slotted" or "slid" or "dropped" or "hung" or "popped" : Word(k) is "bolted" or "hooked" or "plumbed") && (k == 0 || tokens[k - 1].IsBreak || Word(k - 1) is "and" or "then" or "i" or "we" or "'ve" or "have" or "just") && tokens.Skip(k).Take(at - k).All(t => !t.IsBreak)))
+            return new ActPhrase(at, at + 1, Act.On, Word(at));
+        if (opens && Word(at) is "replace" or "renew" or "get" or "source" or "purchase" && Word(at + 1) is "a" or "an" or "new" or "another" && Bought(at + 1))
+            return new ActPhrase(at, at + 1, Act.Buy, Word(at));
+        if (opens && Word(at) == "pick" && Word(at + 1) == "up" && Word(at + 2) is "a" or "an" or "some" or "new" && Bought(at + 2))
+            return new ActPhrase(at, at + 2, Act.Buy, "pick");
         // "polished the journals": done to them, not seen on them.
         if (faults.Count > 0 && opens && Word(at) is "polished" or "cleaned" or "blued" or "scraped" or "oiled" or "greased" && faultTo == at + 1 && Word(faultTo) is "the" or "my" or "all" or "it" or "them" or "both" or "each" or "that" or "those")
             return new WordPhrase(at, at + 1, Word(at), false);
@@ -162,6 +177,18 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         for (int k = at; k < at + 7 && k < tokens.Count && !tokens[k].IsBreak; k++)
         {
             if (Word(k) is "in" or "into" or "on" or "onto" or "under" or "behind" or "back" or "to" && places.At(k) is { Place.Sort: PlaceSort.Container or PlaceSort.OwnHoles })
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>"off", "out" or "back on" comes later in the same breath.</summary>
+    private bool Particle(int at)
+    {
+        for (int k = at; k < at + 6 && k < tokens.Count && !tokens[k].IsBreak; k++)
+        {
+            if (Word(k) is "off" or "out" or "away" && Word(k + 1) is not ("of" or "the") || (Word(k) == "back" && Word(k + 1) is "on" or "in"))
                 return true;
         }
 

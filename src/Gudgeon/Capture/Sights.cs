@@ -127,7 +127,7 @@ internal static class Sights
         if (Word(tokens, at) is "makes" or "making" or "made" or "makin" && Word(tokens, at + 1) is "a" or "an" or "some")
         {
             int to = at + 2;
-            while (to < at + 6 && Word(tokens, to) is not ("noise" or "racket" or "sound" or "squeal" or "rumble" or "din" or "") )
+            while (to < at + 6 && Word(tokens, to) is not ("noise" or "racket" or "sound" or "squeal" or "rumble" or "din" or ""))
                 to++;
             return Word(tokens, to) is "noise" or "racket" or "sound" or "squeal" or "rumble" or "din" ? ("notchy", false, to + 1) : null;
         }

@@ -31,6 +31,8 @@ internal static class UnitSettler
                 return [new Amount(value, "fingers", said) { Rough = true }];
             case "deg" when what.Quantity == Quantity.Temperature:
                 return [new Amount(value, "°C", said)];
+            case "lb" when what.Quantity == Quantity.Pressure:
+                return [new Amount(value, "psi", said)];
             case "":
                 return Unsaid(value, said, what, inch);
             default:

@@ -11,7 +11,7 @@ internal static class Units
         (["millimetre"], "mm"), (["millimeter"], "mm"), (["mm"], "mm"), (["mil"], "mil"), (["mill"], "mil"), (["centimetre"], "cm"), (["centimeter"], "cm"), (["cm"], "cm"), (["metre"], "m"), (["meter"], "m"),
         (["ten", "thousandth"], "tenth thou"), (["inch"], "in"), (["thou"], "thou"), (["though"], "thou"), (["thousandth"], "thou"), (["thousand"], "thou"), (["thousandth", "of", "an", "inch"], "thou"), (["foul"], "thou"),
         (["tenth"], "tenth"), (["hundredth"], "hundredth"), (["micron"], "um"), (["um"], "um"), (["micrometre"], "um"),
-        (["psi"], "psi"), (["p", "s", "i"], "psi"), (["bar"], "bar"), (["kpa"], "kPa"),
+        (["psi"], "psi"), (["p", "s", "i"], "psi"), (["bar"], "bar"), (["mbar"], "mbar"), (["millibar"], "mbar"), (["inch", "of", "mercury"], "inHg"), (["inhg"], "inHg"), (["pound", "per", "square", "inch"], "psi"), (["newton"], "N"), (["pound"], "lb"), (["thou", "of", "an", "inch"], "thou"), (["hundredth", "of", "a", "mm"], "hundredth mm"), (["tenth", "of", "a", "mm"], "tenth mm"),  (["kpa"], "kPa"),
         (["degree", "celsius"], "°C"), (["degree", "centigrade"], "°C"), (["celsius"], "°C"), (["degree", "fahrenheit"], "°F"), (["fahrenheit"], "°F"), (["degree", "c"], "°C"), (["degree"], "deg"), (["deg"], "deg"),
         (["litre"], "l"), (["liter"], "l"), (["ml"], "ml"), (["millilitre"], "ml"), (["pint"], "pint"), (["quart"], "quart"), (["gallon"], "gallon"), (["cc"], "cc"),
         (["kilo"], "kg"), (["kg"], "kg"), (["kilogram"], "kg"), (["gram"], "g"), (["gramme"], "g"), (["g"], "g"), (["lb"], "lb"),

@@ -11,6 +11,8 @@ public class PhraseTests
     [InlineData("sizes", 300)]
     [InlineData("days", 240)]
     [InlineData("faults", 780)]
+    [InlineData("deeds", 450)]
+    [InlineData("readings", 320)]
     public void Every_way_of_saying_it_is_heard_alike(string table, int least)
     {
         var ways = PhraseTable.Read(PathOf(table)).ToList();
