@@ -41,7 +41,7 @@ internal sealed class PhraseBook<T>(Func<string, bool>? strange = null)
         return (found, at + longest);
     }
 
-    private string Meant(string stem) => strange is not null && spelling.Nearest(stem) is { } near && strange(stem) ? near : stem;
+    private string Meant(string stem) => strange is not null && !byFirst.ContainsKey(stem) && spelling.Nearest(stem) is { } near && strange(stem) ? near : stem;
 
     private bool Stands(IReadOnlyList<Token> tokens, int at, string[] stems)
     {

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace Gudgeon.Capture;
 
 /// <summary>Long listed words as a hurried thumb or a dictation writes them: one letter short, one too many, one wrong, or two the wrong way round.</summary>
@@ -8,6 +10,11 @@ internal sealed class Spelling
 
     private readonly HashSet<string> words = [];
     private readonly Dictionary<string, List<string>> shortened = [];
+
+    /// <summary>What was looked up lately: every word of a line is met many times over.</summary>
+    private readonly ConcurrentDictionary<string, string?> looked = new();
+
+    private const int MostLooked = 4096;
 
     public void Add(string word)
     {
@@ -26,6 +33,13 @@ internal sealed class Spelling
     {
         if (word.Length < Shortest - 1 || words.Contains(word) || word.EndsWith("ed", StringComparison.Ordinal) || word.EndsWith("ing", StringComparison.Ordinal))
             return null;
+        if (looked.Count > MostLooked)
+            looked.Clear();
+        return looked.GetOrAdd(word, Search);
+    }
+
+    private string? Search(string word)
+    {
         string? nearest = null;
         foreach (string form in Shorter(word).Prepend(word))
         {
