@@ -113,7 +113,11 @@ internal sealed partial class Listener
                 thing = after.Thing;
         }
         else if (thing == seen && seenAt < start && Nameless(start, fault.From) is { } subject && clause.Take(i).All(p => p is WordPhrase) && !subject.Name.Split(' ').All(Lexicon.Fillers.Contains) && clause.Take(i).Count(p => p is WordPhrase { Filler: false }) > 0)
+        {
             thing = topic is null ? subject : topic with { Others = [] };
+            if (topic is not null && PieceAt(subject, start) is var pieceAt and >= 0)
+                (thing, seenAt) = (thing with { Detail = subject.Name, Sort = topic.Sort == ThingSort.Fasteners ? ThingSort.Part : topic.Sort }, pieceAt);
+        }
 
         if (clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ThingPhrase later && clause.Take(i).All(p => p is WordPhrase { Filler: true } or NumPhrase or FaultPhrase or LotPhrase) && Word(later.From - 1) is "in" or "on" or "of" && pending.Count == 0 && seenAt < start)
             thing = later.Thing;
@@ -163,6 +167,16 @@ internal sealed partial class Listener
         while (i + 1 < clause.Count && clause[i + 1].From < stop)
             i++;
         return i;
+    }
+
+    /// <summary>"the plunger's stuck in": a noun of its own right behind its article, a piece of what is spoken of.</summary>
+    private int PieceAt(Thing subject, int from)
+    {
+        var words = subject.Name.Split(' ');
+        int at = Range(from, from + 6).FirstOrDefault(k => Word(k) == words[0], -1);
+        bool piece = words.Length <= 2 && at > 0 && Word(at - 1) is "the" or "its" && words.All(w => w.Length > 2 && !Lexicon.Fillers.Contains(w) && !Lexicon.Passing.Contains(w) && !w.EndsWith("ed", StringComparison.Ordinal) && !w.EndsWith("ing", StringComparison.Ordinal))
+            && Word(at + words.Length) is "'s" or "is" or "are" or "was" or "were" or "has" or "looks" or "look" or "feels" or "seems" or "had" or "have";
+        return piece ? at : -1;
     }
 
     /// <summary>A bare number before the fault says which cylinder it is about.</summary>
