@@ -10,7 +10,9 @@ files=("$@")
 if [ ${#files[@]} -eq 0 ]; then
   files=('*')
 else
-  for file in "${files[@]}"; do GUDGEON_TESTS="${GUDGEON_TESTS:+$GUDGEON_TESTS;}${file%%/*}/**/*.cs"; done
+  # Each folder once: two files of one folder must not bring its tests in twice.
+  folders=$(printf '%s\n' "${files[@]%%/*}" | sort -u)
+  for folder in $folders; do GUDGEON_TESTS="${GUDGEON_TESTS:+$GUDGEON_TESTS;}$folder/**/*.cs"; done
   export GUDGEON_TESTS
 fi
 mutate=()
