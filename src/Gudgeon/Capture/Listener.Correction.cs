@@ -56,7 +56,7 @@ internal sealed partial class Listener
 
         if (OtherSide().Match(clause.Line) is { Success: true } side)
         {
-            Add(new Corrected(facts.Count > 0 ? null : null, "side", side.Groups["a"].Value, side.Groups["b"].Value), Range(clause.From, clause.To));
+            Add(new Corrected(null, "side", side.Groups["a"].Value, side.Groups["b"].Value), Range(clause.From, clause.To));
             return clause.To;
         }
 

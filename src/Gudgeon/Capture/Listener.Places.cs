@@ -46,7 +46,7 @@ internal sealed partial class Listener
             if (phrase.Place.Sort == PlaceSort.Container && draft is { Place.Sort: PlaceSort.OwnHoles, Of.Sort: ThingSort.Part, FromPart: true } && draft.Of.Others.Count == 0)
                 Add(new Put(draft.Of, phrase.Place), all.Concat(draft.Tokens));
             else
-                draft.Place = draft.Place is null ? phrase.Place : Narrower(draft.Place, phrase.Place);
+                draft.Place = phrase.Place;
             draft.Tokens.AddRange(all);
             return;
         }
@@ -93,9 +93,6 @@ internal sealed partial class Listener
     }
 
     private bool SaysIt() => tokens.Any(t => t.Text is "it" or "them" or "they" or "that" or "this");
-
-    private static Place Narrower(Place old, Place now) =>
-        old.Sort == PlaceSort.OwnHoles && now.Sort == PlaceSort.OwnHoles ? now : now;
 
     private void Stow(Thing thing, Place place, IEnumerable<int> from)
     {

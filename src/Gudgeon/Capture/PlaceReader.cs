@@ -12,6 +12,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
     public static bool IsColour(string word) => Colours.Contains(word);
 
     /// <summary>Words for laying something down, before or after what is laid.</summary>
+    public static bool IsLaying(string word) => Lay.Contains(word);
+
     private static readonly HashSet<string> Lay = ["sitting", "lying", "standing", "leaning", "resting", "hanging", "living", "hung", "put", "laid", "stood", "leant", "stored", "stashed", "stowed", "parked", "propped", "dumped", "chucked", "placed", "left", "stacked", "piled", "kept", "hid", "hidden", "shoved", "lives", "live", "goes", "gone", "went", "moved", "slid", "pushed", "set", "stuck", "popped", "slung", "threw", "thrown", "tossed", "lobbed", "plonked", "plopped", "whacked", "tucked", "dropped", "bunged", "stuffed", "stick", "sat", "sits", "bagged", "boxed", "keeping", "bung", "chuck", "pop", "stash", "wrapped", "rests"];
 
     /// <summary>Where something lies beside something else.</summary>
