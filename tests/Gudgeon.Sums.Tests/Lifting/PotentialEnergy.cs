@@ -39,7 +39,9 @@ internal sealed class PotentialEnergy
             var before = body.Energy();
             var (oldPlace, oldAxes) = (body.place, body.axes);
             body.Move(Solve(body.Bend(), slope, damping * stiffness.Max()));
-            if (body.Energy() <= before + 1e-12 * weight)
+            // Close to rest the energy drowns in its own rounding, about 1e-12 of the weight: there a smaller slope tells a better place.
+            var change = body.Energy() - before;
+            if (change <= 1e-12 * weight || (change <= 1e-9 * weight && Size(body.Slope()) < Size(slope)))
             {
                 damping = Math.Max(damping / 3, 1e-12);
             }
@@ -79,24 +81,26 @@ internal sealed class PotentialEnergy
         return [force.X, force.Y, force.Z, turn.X / Arm, turn.Y / Arm, turn.Z / Arm];
     }
 
+    // The slope's own slope, term by term: differences over a step go wrong where a leg is tauter by less than the step.
     private double[,] Bend()
     {
-        const double step = 1e-4;
         var bend = new double[6, 6];
-        var (oldPlace, oldAxes) = (place, axes);
-        for (var k = 0; k < 6; k++)
+        var ends = Ends();
+        for (var j = 0; j < ends.Length; j++)
         {
-            var way = new double[6];
-            way[k] = step;
-            Move(way);
-            var ahead = Slope();
-            (place, axes) = (oldPlace, oldAxes);
-            way[k] = -step;
-            Move(way);
-            var behind = Slope();
-            (place, axes) = (oldPlace, oldAxes);
-            for (var i = 0; i < 6; i++)
-                bend[i, k] = (ahead[i] - behind[i]) / (2 * step);
+            var (end, arm, length) = (ends[j], Turned(arms[j]), ends[j].Norm);
+            if (length <= lengths[j])
+                continue;
+            var taut = stiffness[j] * (1 - lengths[j] / length);
+            for (var k = 0; k < 6; k++)
+            {
+                var unit = new Point3(k % 3 == 0 ? 1 : 0, k % 3 == 1 ? 1 : 0, k % 3 == 2 ? 1 : 0);
+                var way = k < 3 ? unit : Cross(1 / Arm * unit, arm);
+                var pull = taut * way + stiffness[j] * lengths[j] * Dot(end, way) / (length * length * length) * end;
+                var turn = Cross(arm, pull) + (k < 3 ? default : Cross(way, taut * end));
+                foreach (var (i, more) in new[] { pull.X, pull.Y, pull.Z, turn.X / Arm, turn.Y / Arm, turn.Z / Arm }.Index())
+                    bend[i, k] += more;
+            }
         }
 
         return bend;
