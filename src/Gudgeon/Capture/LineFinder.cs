@@ -58,7 +58,7 @@ internal sealed class LineFinder
         }
     }
 
-    private static IEnumerable<string> Stems(string text) => Tokeniser.Cut(text).Where(t => t.IsWord).Select(t => t.Stem);
+    private static IEnumerable<string> Stems(string text) => Tokeniser.Plain(text).Where(t => t.IsWord).Select(t => t.Stem);
 
     private static string Flows(Circuit circuit) => circuit switch
     {

@@ -3,8 +3,21 @@ namespace Gudgeon.Capture;
 /// <summary>Reads like fasteners told together: "two M6 by 22", "the others M8 by forty", "two longer ones", "third one".</summary>
 internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
 {
-    private static readonly HashSet<string> Kinds =
-        ["long", "longer", "longest", "short", "shorter", "shortest", "little", "small", "smaller", "smallest", "big", "bigger", "odd", "new", "old", "domed", "flanged", "hex", "copper", "brass", "stainless", "plain", "shouldered", "identical", "same", "different", "single", "spare", "medium", "thick", "thin", "tiny", "fat", "dome", "flange", "headed", "fine", "coarse", "more", "extra", "stepped", "hollow", "sealing", "crush", "fibre", "ally", "aluminium", "steel", "black", "plated", "special", "through", "locating", "hold", "pinch", "wee", "stubby", "giant", "enormous", "lone", "solitary"];
+    private static readonly PhraseBook<string> Kinds = Book("kind");
+
+    /// <summary>Stands for the fastener once its sort was told.</summary>
+    private static readonly HashSet<string> Nouns = [.. Lexicon.Rows("lot-words").Where(r => r[0] == "noun").SelectMany(r => r[1].Split("; "))];
+
+    private static PhraseBook<string> Book(string sort)
+    {
+        var book = new PhraseBook<string>();
+        foreach (string word in Lexicon.Rows("lot-words").Where(r => r[0] == sort).SelectMany(r => r[1].Split("; ")))
+            book.Add(word, word);
+        return book;
+    }
+
+    /// <summary>One past a word that tells the sort, or the token itself; "a plain one" but not "the plains".</summary>
+    private int KindTo(int at) => Kinds.Longest(tokens, at) is { Values.Count: > 0 } kind && (kind.To > at + 1 || Word(at) == kind.Values[0]) ? kind.To : at;
 
     private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
 
@@ -68,8 +81,8 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         if (single && count is null && !vague && share.Length == 0)
         {
             int noun = at;
-            while (Kinds.Contains(Word(noun)))
-                noun++;
+            while (KindTo(noun) is var kind && kind > noun)
+                noun = kind;
             count = (Lexicon.Fasteners.Longest(tokens, noun) is { Values.Count: > 0 } one && !tokens[one.To - 1].Plural) || SizeAfter(noun) ? 1 : null;
         }
 
@@ -85,7 +98,14 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         for (bool more = true; more && at < tokens.Count;)
         {
             more = false;
-            if (Flats(at) is { } flats)
+            if (KindTo(at) is var told && told > at + 1 && (counted || Ahead(told)))
+            {
+                // "twelve point", "hex socket": the head, before its figure is taken for a size.
+                notes.Add(string.Join(" ", Enumerable.Range(at, told - at).Select(i => tokens[i].Text)));
+                at = told;
+                more = true;
+            }
+            else if (Flats(at) is { } flats)
             {
                 size = flats.Size.Or(size);
                 end = at = flats.To;
@@ -163,7 +183,7 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
             }
             else if (Word(at) is "thread" or "threaded" or "pitch" && notes.LastOrDefault() is "fine" or "coarse")
                 (at, more) = (at + 1, true);
-            else if (Kinds.Contains(Word(at)) && (!ones || Word(at - 1) is "them" or "em" or "those") && (counted || size.IsEmpty is false || Ahead(at + 1)))
+            else if (KindTo(at) > at && (!ones || Word(at - 1) is "them" or "em" or "those") && (counted || size.IsEmpty is false || Ahead(at + 1)))
             {
                 notes.Add(Word(at));
                 at++;
@@ -171,12 +191,31 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
                 if (counted && (size.Length is null || Word(at - 1) is not "long") && Word(at - 1) is "longer" or "shorter" or "long" or "short" or "little" or "big" or "small")
                     end = at;
             }
-            else if (Word(at) is "ones" or "one" or "jobs" && notes.Count > 0 && !ones)
+            else if (Nouns.Contains(Word(at)) && notes.Count > 0 && !ones && fastener.Length == 0)
             {
                 ones = true;
-                if (Word(at) == "one" && count is null && share.Length == 0)
+                if (!tokens[at].Plural && count is null && share.Length == 0)
                     count = 1;
                 end = ++at;
+                more = true;
+            }
+            else if (counted && !ones && notes.LastOrDefault() is "longer" or "shorter" or "bigger" or "smaller" or "thicker" or "fatter" or "larger" && Than(at) is { } than)
+            {
+                ones = true;
+                end = at = than;
+                more = true;
+            }
+            else if (count is null && share.Length == 0 && size.Diameter is not null && Word(at) is "times" or "x" && NumberWords.At(tokens, at + 1) is { IsCount: true, Value: > 0 } times)
+            {
+                // "M8 by 60 times four"
+                count = times.Int;
+                end = at = times.To;
+                more = true;
+            }
+            else if ((fastener.Length > 0 || !size.IsEmpty) && Washers(at) is { } washers)
+            {
+                notes.Add(string.Join(" ", Enumerable.Range(at, washers - at).Select(i => tokens[i].Text)));
+                end = at = washers;
                 more = true;
             }
             else if (Word(at) is "of" && Word(at + 1) is "them" or "em" or "those" && counted)
@@ -187,7 +226,7 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
             }
         }
 
-        bool compared = counted && count > 1 && notes.Any(n => n is "longer" or "shorter" or "long" or "short") && Word(at) is "at" or "on" or "in" or "for" or "m" or "";
+        bool compared = counted && count > 1 && Compares(notes) && (Word(at) is "at" or "on" or "in" or "for" or "m" or "" || (Word(at) is "and" && NumberWords.At(tokens, at + 1) is { IsCount: true } other && KindTo(other.To) > other.To));
         if (notes.Contains("long") && size.Length is not null && !ones)
             notes.Remove("long");
         if (size is { Diameter: not null, Pitch: null, Series: "" } && notes.FirstOrDefault(k => k is "fine" or "coarse") is { } series)
@@ -247,7 +286,7 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         if (NumberWords.At(tokens, from) is not { IsCount: true, Value: >= 5 and <= 46 } n || Word(n.To) is not "on" || Word(n.To + 1) is not "the")
             return null;
         int at = n.To + 2;
-        if (!(Kinds.Contains(Word(at)) && Word(at + 1) is "ones" or "heads" or "bolts" or "nuts" or "one" or "head") && Word(at) is not "heads")
+        if (!(KindTo(at) == at + 1 && Word(at + 1) is "ones" or "heads" or "bolts" or "nuts" or "one" or "head") && Word(at) is not "heads")
             return null;
         return new LotPhrase(from, Word(at) == "heads" ? at + 1 : at + 2, new Lot { Size = new ThreadSize { AcrossFlats = n.Value }, Note = Word(at) == "heads" ? "" : Word(at) }, "");
     }
@@ -307,11 +346,36 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
         {
             if (Word(i) is "ones" or "one" || Lexicon.Fasteners.Longest(tokens, i).Values.Count > 0 || SizeAfter(i))
                 return true;
-            if (!Kinds.Contains(Word(i)))
+            if (KindTo(i) is var kind && kind == i)
                 return false;
+            i = kind - 1;
         }
 
         return false;
+    }
+
+    /// <summary>"than the rest", "than the other three": what a longer one is longer than; one past it.</summary>
+    private int? Than(int at)
+    {
+        if (Word(at) != "than")
+            return null;
+        int to = Word(at + 1) is "the" or "all" ? at + 2 : at + 1;
+        if (Word(to) == "the")
+            to++;
+        if (Word(to) is not ("rest" or "others" or "other"))
+            return null;
+        return Word(to) == "other" && (NumberWords.At(tokens, to + 1)?.To ?? (Nouns.Contains(Word(to + 1)) ? to + 2 : null)) is { } end ? end : to + 1;
+    }
+
+    /// <summary>"with copper washers": they come with what was counted and have no number of their own; one past them.</summary>
+    private int? Washers(int at)
+    {
+        if (Word(at) is not ("with" or "plus"))
+            return null;
+        int to = at + 1;
+        while (Word(to) is "the" or "their" || (KindTo(to) > to && Lexicon.Fasteners.Longest(tokens, to).Values.Count == 0))
+            to++;
+        return Lexicon.Fasteners.Longest(tokens, to) is { Values: ["washer", ..] } found && tokens[found.To - 1].Plural ? found.To : null;
     }
 
     /// <summary>"thirteen mil socket", "ten mil head", "13 AF": the head, never the thread.</summary>

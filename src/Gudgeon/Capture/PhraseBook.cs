@@ -9,7 +9,7 @@ internal sealed class PhraseBook<T>(Func<string, bool>? strange = null)
 
     public void Add(string phrase, T value)
     {
-        string[] stems = [.. phrase.Split(' ').SelectMany<string, string>(w => w.StartsWith('\'') ? [w] : [.. Tokeniser.Cut(w).Where(t => t.Sort is TokenSort.Word or TokenSort.Number).Select(t => t.Stem)])];
+        string[] stems = [.. phrase.Split(' ').SelectMany<string, string>(w => w.StartsWith('\'') ? [w] : [.. Tokeniser.Plain(w).Where(t => t.Sort is TokenSort.Word or TokenSort.Number).Select(t => t.Stem)])];
         if (stems.Length == 0)
             return;
         if (!byFirst.TryGetValue(stems[0], out var list))

@@ -112,6 +112,9 @@ internal static class SizeReader
 
             if (NumberWords.At(tokens, next) is not { } n || n.Sort is NumSort.Ordinal or NumSort.Vague)
                 break;
+            // "M8 times four" counts them.
+            if (Word(tokens, to) == "times" && n is { IsCount: true } && (size.Length is not null || n.Value < Math.Max(8, dia)))
+                break;
             if (by && n is { Sort: NumSort.Whole, Value: >= 1 and <= 3 } && tokens[next].IsWord && NumberWords.At(tokens, n.To) is { Sort: NumSort.Whole, Value: >= 10 and < 100 } tens && !Fits(dia, n.Value + (tens.Value / 100)) && Lexicon.Fasteners.Longest(tokens, tens.To).Values.Count == 0)
             {
                 // "M10 by one ten": a hundred and ten.
@@ -170,7 +173,7 @@ internal static class SizeReader
     private static bool Tells(IReadOnlyList<Token> tokens) => tokens.Any(t => t.Text is "coarse" or "fine" or "pitch" or "thread");
 
     /// <summary>A number after a size that counts the next thing: M8, two of them.</summary>
-    private static bool IsIndexLike(IReadOnlyList<Token> tokens, int at) => Word(tokens, at) is "of" or "bolts" or "off" or "nuts" or "studs" or "m";
+    private static bool IsIndexLike(IReadOnlyList<Token> tokens, int at) => Word(tokens, at) is "of" or "bolts" or "off" or "nuts" or "studs" or "m" or "point" or "sided";
 
     private static int Unit(IReadOnlyList<Token> tokens, int at, ref ThreadSize size)
     {

@@ -39,7 +39,11 @@ internal static class Tokeniser
         ['⅞'] = "7/8",
     };
 
-    public static List<Token> Cut(string text)
+    /// <summary>What was said, cut and set right: see <see cref="Speech"/>.</summary>
+    public static List<Token> Cut(string text) => Speech.Settle(Plain(text));
+
+    /// <summary>The text cut as it stands, for the words of tables.</summary>
+    public static List<Token> Plain(string text)
     {
         var tokens = new List<Token>();
         int at = 0;
