@@ -16,7 +16,8 @@ internal static class Figures
             // "one thirty three point two"
             if (groups is [{ Value: > 0 and < 10 } hundreds] && n is { Sort: NumSort.Decimal, Value: >= 10 and < 100 } && tokens[n.From].IsWord && tokens[hundreds.From].IsWord)
                 return ((hundreds.Value * 100) + n.Value, n.To, true);
-            if (n.Sort != NumSort.Whole && groups.Count > 0)
+            // "fifteen ten thousandths": the ten belongs to the unit.
+            if (groups.Count > 0 && (n.Sort != NumSort.Whole || Units.At(tokens, to) is { Unit: "tenth thou" }))
                 break;
             groups.Add(n);
             to = n.To;

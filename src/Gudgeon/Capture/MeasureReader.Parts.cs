@@ -38,6 +38,15 @@ internal sealed partial class MeasureReader
             return last.To;
         }
 
+        // "one to four point two": up to which one, unless the figure is too big to be its own.
+        if (Word(n.To) is "to" or "through" && NumberWords.At(tokens, n.To + 1) is { Sort: NumSort.Decimal } run && tokens[run.From].IsWord && Word(run.From + 1) == "point" && decimal.Truncate(run.Value) is var upto && upto > n.Value && upto <= 28 && UnitSettler.Settle(run.Value - upto, "", "", what, context, Inches())[0].Unit.Length > 0)
+        {
+            numbers.AddRange(Enumerable.Range(n.Int, (int)upto - n.Int + 1));
+            return run.From + 1;
+        }
+
+        if (Word(n.To) is "to" or "through" && NumberWords.At(tokens, n.To + 1) is { Sort: NumSort.Decimal } fused && tokens[fused.From].IsWord && fused.Value > n.Value && fused.Value < 10)
+            return -1;
         if (!named && what.Least >= 50 && what.Quantity == Quantity.Pressure && NumberWords.At(tokens, n.To) is { Value: >= 10 })
             return at;
         if (!named && what.Series && NumberWords.At(tokens, n.To) is { Value: >= 10 })

@@ -7,16 +7,20 @@ internal sealed record MeasureRead(int From, int To, IReadOnlyList<Measured> Rea
 internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string text, PartIndex index, ThingResolver resolver, EarContext context)
 {
     private static readonly HashSet<string> Positions =
-        ["top", "middle", "bottom", "upper", "lower", "across", "along", "thrust", "front", "rear", "cold", "hot", "wet", "dry", "inlet", "exhaust", "max", "min", "maximum", "minimum", "in", "out", "left", "right", "before", "after", "vertical", "horizontal", "first", "second", "third", "both", "each", "idle", "standard", "crosswise", "crossways", "lengthwise"];
+        ["top", "middle", "bottom", "upper", "lower", "across", "along", "thrust", "front", "rear", "cold", "hot", "wet", "dry", "inlet", "exhaust", "max", "min", "maximum", "minimum", "in", "out", "left", "right", "before", "after", "vertical", "horizontal", "first", "second", "third", "both", "each", "idle", "standard", "upright", "level", "throw", "square", "mid", "halfway", "lengthways", "sideways", "fore", "aft", "centre", "center", "crosswise", "crossways", "lengthwise"];
 
     private static readonly HashSet<string> Links =
-        ["is", "'s", "are", "was", "were", "about", "at", "of", "the", "reads", "reading", "came", "comes", "measured", "measures", "from", "to", "a", "and", "then", "now", "on", "in", "good", "only", "still", "it", "for", "all", "way", "axis", "end", "round", "just", "nearly", "over", "under", "a", "got", "gave", "cranking", "with", "ways", "has", "have", "i", "make", "makes", "get", "gets", "before", "strip", "stripping", "checked", "dismantling", "plastic", "gauge", "feeler", "by", "now", "cylinder", "clocked", "new", "mike", "mikes", "miked", "measure", "clock", "dial", "dti", "micrometer", "calipers", "vernier", "strip", "squashed", "squished", "maybe", "say", "roughly", "read", "showing", "shows", "weigh", "weighed", "er", "um", "uh", "erm", "straight", "edge", "edges", "centre", "stand", "proud", "going"];
+        ["is", "'s", "are", "was", "were", "about", "at", "of", "the", "reads", "reading", "came", "comes", "measured", "measures", "from", "to", "a", "and", "then", "now", "on", "in", "good", "only", "still", "it", "for", "all", "way", "axis", "end", "round", "just", "nearly", "over", "under", "a", "got", "gave", "cranking", "with", "ways", "has", "have", "i", "make", "makes", "get", "gets", "before", "strip", "stripping", "checked", "dismantling", "plastic", "gauge", "feeler", "by", "now", "cylinder", "clocked", "new", "mike", "mikes", "miked", "measure", "clock", "dial", "dti", "micrometer", "calipers", "vernier", "strip", "squashed", "squished", "maybe", "say", "roughly", "read", "showing", "shows", "weigh", "weighed", "er", "um", "uh", "erm", "straight", "edge", "edges", "between", "side", "stand", "proud", "going"];
 
     private string Word(int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";
 
     /// <summary>A measured stretch that starts at the token, or null.</summary>
     public MeasureRead? At(int at, int end)
     {
+        if (ahead.Remove(at, out var waiting))
+            return waiting;
+        if (Row(at, end) is { } row)
+            return row;
         if (Continued(at, end) is { } more)
             return more;
         if (Resize(at, end) is { } resized)
@@ -140,6 +144,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             return null;
         (what, at) = Qualify(from, what, at, end);
         at = Index(at, end, what, numbers);
+        if (at < 0)
+            return null;
         var values = new List<Amount>();
         var ambiguous = new List<IReadOnlyList<Amount>>();
         decimal? before = null;
@@ -149,6 +155,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         string saidUnit = "";
         int last = at;
         bool whole = what.Quantity is Quantity.Pressure or Quantity.Mass or Quantity.Percent;
+        if (what.Series && Word(at) == "in" && Word(at + 1) == "order")
+            at += 2;
         while (at < end)
         {
             if (tokens[at].IsEnd)
