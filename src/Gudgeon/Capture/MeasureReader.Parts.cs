@@ -153,6 +153,8 @@ internal sealed partial class MeasureReader
             numbers.Add(n);
         if (numbers.Count == 0 && resolver.Cylinder is { } cylinder && what.Kind is "bore" or "cylinder" or "piston" or "ring-comp")
             numbers.Add(cylinder);
+        if (numbers.Count == 0 && forCylinder is { } every && what.Kind is "valve-in" or "valve-ex" or "bore" or "cylinder" or "piston" or "ring-comp" or "plug")
+            numbers.Add(every);
         string place = string.Join(",", numbers);
         switch (what.Kind)
         {
@@ -193,9 +195,70 @@ internal sealed partial class MeasureReader
 
     private Thing One(string kind, List<int> numbers)
     {
-        var selectors = new Selectors();
+        var selectors = new Selectors { Gas = gas };
         selectors.Numbers.AddRange(numbers);
         return resolver.Resolve([new PartWord(kind, false, null, 0)], selectors, true, kind);
+    }
+
+    /// <summary>in or ex, while a reading is told of the inlet or the exhaust side.</summary>
+    private string gas = "";
+
+    /// <summary>"intake cam end play six thou", and after it "exhaust cam eight": of which side it is told.</summary>
+    private MeasureRead? Gassed(int at, int end)
+    {
+        if (Word(at) is not ("inlet" or "intake" or "exhaust"))
+            return null;
+        gas = Word(at) == "exhaust" ? "ex" : "in";
+        MeasureRead? read = null;
+        if (Characteristic.Book.Longest(tokens, at + 1) is { Values: [var what, ..] } found && what.Kind is "cam" or "guide" or "follower" or "spring" && found.To > Characteristic.Book.Longest(tokens, at).To)
+            read = Read(at, found.To, end, what, true);
+        else if (previous is { Kind: "cam" } same && at - previousTo is 1 or 2 && Word(at + 1) == "cam" && FollowedByNumber(at + 2, end))
+            read = Read(at, at + 2, end, same, true);
+        gas = "";
+        return read;
+    }
+
+    /// <summary>"a two thou feeler goes in and a three doesn't": as much as goes in.</summary>
+    private MeasureRead? Feeler(int at, int end)
+    {
+        int from = Word(at) is "a" or "the" ? at + 1 : at;
+        if (NumberWords.At(tokens, from) is not { Sort: NumSort.Whole or NumSort.Decimal or NumSort.Fraction } n || Units.At(tokens, n.To, n) is not { Unit: "thou" or "mm" or "hundredth" or "mil" } unit)
+            return null;
+        int to = unit.To;
+        while (Word(to) is "feeler" or "gauge" or "blade" or "leaf" or "shim")
+            to++;
+        if (Word(to) is not ("goes" or "slides" or "fits" or "passes" or "slips" or "went" or "slid") || (to == unit.To && Word(to) is "went" or "slid"))
+            return null;
+        int and = to;
+        while (and < end && !tokens[and].IsBreak && Word(and) is not ("and" or "but"))
+            and++;
+        if (and < end && tokens[and].Sort == TokenSort.Comma)
+            and++;
+        if (Word(and) is "and" or "but")
+            and++;
+        int other = Word(and) is "a" or "the" ? and + 1 : and;
+        if (NumberWords.At(tokens, other) is not { Sort: not NumSort.Ordinal } more || more.Value <= n.Value)
+            return null;
+        int no = Units.At(tokens, more.To, more) is { } again ? again.To : more.To;
+        if (Word(no) is not ("doesnt" or "wont" or "wouldnt" or "didnt" or "cant") && !(Word(no) is "does" or "will" or "would" or "did" && Word(no + 1) == "not"))
+            return null;
+        no = Word(no) is "does" or "will" or "would" or "did" ? no + 2 : no + 1;
+        if (Word(no) is "go" or "fit" or "pass" or "slide")
+            no++;
+        Thing? thing = null;
+        for (int k = 0; k < at && thing is null; k++)
+        {
+            if (new ThingReader(tokens, index, resolver).At(k) is { Thing: { Sort: ThingSort.Part, Ids.Count: > 0 } named })
+                thing = named;
+        }
+
+        var what = Enumerable.Range(0, at).Select(k => Characteristic.Book.Longest(tokens, k).Values.FirstOrDefault()).LastOrDefault(c => c is { Quantity: Quantity.Length, Most: < 5 })
+            ?? (thing?.Kind is "head" or "block" or "inlet-manifold" or "exhaust-manifold" or "sump" or "cam-cover" or "flywheel" ? Flat with { Kind = thing.Kind } : null);
+        if (what is null)
+            return null;
+        var ways = UnitSettler.Settle(n.Value, unit.Unit, Said(from, unit.To), what, context, Inches());
+        var measured = new Measured(what.Name, thing ?? ThingOf(what, [], at), [ways[0]], "", Said(at, no));
+        return new MeasureRead(at, no, [.. ways.Select(w => measured with { Values = [w] })], measured.Thing, null);
     }
 
     private int? NumberBefore(int from)

@@ -6,7 +6,7 @@ internal sealed partial class MeasureReader
     private static readonly HashSet<string> RowLinks = ["is", "'s", "are", "was", "were", "at", "reads", "read", "measures", "measured", "mikes", "miked", "comes", "came", "out", "makes", "gives", "gave", "shows", "about", "on", "in", "to", "got", "has", "a", "just", "only", "up", "both", "each"];
 
     /// <summary>One figure of a row: where it was taken, which tokens tell it, and what it came to.</summary>
-    private sealed record RowItem(IReadOnlyList<int> Positions, int From, int To, decimal Value, string Unit, int FigureFrom, int FigureTo, bool Copied = false);
+    private sealed record RowItem(IReadOnlyList<int> Positions, int From, int To, decimal Value, string Unit, int FigureFrom, int FigureTo, bool Copied = false, bool Linked = false);
 
     /// <summary>Readings of a row that stand further on, by the token they start at.</summary>
     private readonly Dictionary<int, MeasureRead> ahead = [];
@@ -39,6 +39,8 @@ internal sealed partial class MeasureReader
 
         if (items.Count < 2 || !Rising(items) || items.Sum(i => i.Positions.Count) < (items.Any(i => i.Positions.Count > 1) ? 3 : 2))
             return null;
+        if (InOrder(items, start, what, unit) is { } inOrder)
+            return inOrder;
         var reads = new List<MeasureRead>();
         foreach (var (number, item) in items.Index())
         {
@@ -66,6 +68,19 @@ internal sealed partial class MeasureReader
         return reads[0];
     }
 
+    /// <summary>"one 81.93, two 81.94, three 81.93, four 81.91": every one of them, just counted off, is one row in order.</summary>
+    private MeasureRead? InOrder(List<RowItem> items, int start, Characteristic what, string unit)
+    {
+        if (items.Any(i => i.Linked || i.Copied || i.Positions.Count > 1) || items.Count < 3 || items[^1].Positions[^1] != items.Count || items.Count != CountOf(what.Kind, what.Name) || what.Kind is "crank" or "cylinder")
+            return null;
+        var ways = items.ConvertAll(i => UnitSettler.Settle(i.Value, i.Unit.Length > 0 ? i.Unit : i.Value >= 1 ? unit : "", Said(i.FigureFrom, i.FigureTo), what, context, Inches()));
+        if (ways.Any(w => w[0].Unit.Length == 0))
+            return null;
+        var thing = ThingOf(what, [], start);
+        (previous, previousTo, previousUnit) = (what, items[^1].To, unit);
+        return new MeasureRead(start, items[^1].To, Ways(new Measured(what.Name, thing, [.. ways.Select(w => w[0])], "", Said(start, items[^1].To)), ways), thing, null);
+    }
+
     /// <summary>Positions run upwards, so a figure cannot be one by mistake.</summary>
     private static bool Rising(List<RowItem> items)
     {
@@ -84,6 +99,7 @@ internal sealed partial class MeasureReader
         // "second one 54.98"
         if (Word(at) == "one" && Word(at + 1) != "point" && NumberWords.At(tokens, at + 1) is not null && NumberWords.At(tokens, at - 1) is { Sort: NumSort.Ordinal })
             at++;
+        int bare = at;
         while (at < end && RowLinks.Contains(Word(at)) && !(Word(at) is "in" or "a" && NumberWords.At(tokens, at + 1) is null))
             at++;
         if (before.Count > 0 && Same(at, before) is { } same)
@@ -97,7 +113,7 @@ internal sealed partial class MeasureReader
             (unit, to) = read;
         if (Word(to) is "each" or "both")
             to++;
-        return to >= end || tokens[to].IsBreak || Word(to) is "and" or "but" or "while" or "so" ? new RowItem(spots, from, to, figure.Value, unit, at, figure.To) : null;
+        return to >= end || tokens[to].IsBreak || Word(to) is "and" or "but" or "while" or "so" ? new RowItem(spots, from, to, figure.Value, unit, at, figure.To, Linked: at > bare) : null;
     }
 
     /// <summary>"the same", "the same as the first", "ditto": the figure that is meant, and one past it.</summary>

@@ -33,6 +33,12 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             return loosening;
         if (Reversed(at, end) is { } reversed)
             return reversed;
+        if (IsRough(at) && Reversed(at + 1, end) is { } roughly)
+            return roughly with { From = at };
+        if (Feeler(at, end) is { } feeler)
+            return feeler;
+        if (Gassed(at, end) is { } gassed)
+            return gassed;
         if (Word(at) is "inlet" or "inlets" or "intake" or "exhaust" or "exhausts" && NumberWords.At(tokens, at + 1) is { Sort: NumSort.Decimal, Value: < 1.5m } && tokens.Any(t => t.Stem is "clearance" or "lash" or "tappet" or "gap" || (t.Stem is "inlet" or "intake" or "exhaust" && t.Start != tokens[at].Start)))
             return Read(at, at + 1, end, new Characteristic("valve clearance", Word(at).StartsWith('e') ? "valve-ex" : "valve-in", Quantity.Length, 0.01m, 1.5m) { Series = true }, true);
         if (NumberWords.At(tokens, at) is { Sort: NumSort.Decimal, Value: < 1.5m and > 0 } gap && Word(gap.To) is "inlet" or "inlets" or "intake" or "exhaust" or "exhausts" && (gap.To + 1 >= tokens.Count || tokens[gap.To + 1].IsBreak || Word(gap.To + 1) is "and") && tokens.Any(t => t.Stem is "clearance" or "lash" or "tappet" or "gap"))
@@ -43,9 +49,14 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             return Read(at, at + 1, end, Characteristic.Bore);
         if (Numbered(at, end) is { } numbered)
             return numbered;
+        if (Word(at) is "for" or "on" && Word(at + 1) is "cylinder" or "number" or "no" or "cyl" && NumberWords.At(tokens, at + 2) is { IsCount: true, Value: > 0 and <= 28 } ledBy && ledBy.To < end && tokens[ledBy.To].Sort == TokenSort.Comma)
+            forCylinder = ledBy.Int;
         var (found, to) = Characteristic.Book.Longest(tokens, at);
         return found.Count == 0 ? null : Read(at, to, end, found[0]);
     }
+
+    /// <summary>"for cylinder one, inlet gap is…": of which one all that follows is told.</summary>
+    private int? forCylinder;
 
     /// <summary>Which one was told before the characteristic by its place: the third main.</summary>
     private int? told;
@@ -96,6 +107,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         return new MeasureRead(at, to, [.. ways.Select(w => measured with { Values = [w] })], all, null);
     }
 
+    private bool IsRough(int at) => Word(at) is "about" or "around" or "roughly" or "nearly" or "maybe" or "say";
+
     /// <summary>"thirty thou of wobble", "six thou end float": the figure before what it measures.</summary>
     private MeasureRead? Reversed(int at, int end)
     {
@@ -106,7 +119,7 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             noun++;
         if (Characteristic.Loose.Longest(tokens, noun) is not { Values: [var what, ..] } read || read.To > end || NumberWords.At(tokens, read.To) is not null)
             return null;
-        bool rough = Word(at - 1) is "about" or "around" or "roughly" or "nearly" or "maybe" or "say";
+        bool rough = IsRough(at - 1);
         var ways = UnitSettler.Settle(n.Value, unit.Unit, Said(at, unit.To), what, context, Inches());
         var thing = what.Kind.Length > 0 ? ThingOf(what, [], at) : null;
         int to = read.To;

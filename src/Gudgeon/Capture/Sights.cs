@@ -6,7 +6,13 @@ namespace Gudgeon.Capture;
 /// </summary>
 internal static class Sights
 {
-    private static readonly HashSet<string> Coated = ["covered", "coated", "caked", "drenched", "bathed", "smothered", "plastered", "slick", "dripping", "soaked", "swimming", "running", "thick", "black", "wet", "full", "caked", "clogged", "choked", "bunged", "blocked", "crusted", "gummed", "encrusted", "lined", "layered", "saturated", "awash", "stuck", "furred", "packed", "dusted", "splattered", "filled"];
+    private static readonly HashSet<string> Coated = ["covered", "coated", "caked", "drenched", "bathed", "smothered", "plastered", "slick", "dripping", "soaked", "swimming", "running", "thick", "black", "wet", "full", "caked", "clogged", "choked", "bunged", "blocked", "crusted", "gummed", "plugged", "jammed", "stuffed", "encrusted", "lined", "layered", "saturated", "awash", "stuck", "furred", "packed", "dusted", "splattered", "filled"];
+
+    /// <summary>So told, whatever it is stops the flow.</summary>
+    private static readonly HashSet<string> Stopping = ["choked", "clogged", "plugged", "blocked", "bunged", "packed", "jammed", "stuffed"];
+
+    /// <summary>What is put into an opening on purpose.</summary>
+    private static readonly HashSet<string> Stoppers = ["rag", "rags", "bung", "bungs", "cork", "corks", "plug", "plugs", "tape", "tissue", "cloth", "paper", "foil", "cap", "caps", "towel", "newspaper", "string", "wire", "something", "them", "it", "grease", "the", "that", "this", "film", "glove", "carrot", "dowel", "pencil", "stick"];
 
     private static readonly HashSet<string> Before = ["green", "black", "thick", "nasty", "old", "white", "brown", "horrible", "hard", "dried", "wet", "the", "some", "fine", "loose", "a", "an", "lots", "lot", "of", "bit", "bits", "layer", "film", "coat", "coating", "inch", "traces", "little", "heavy", "light", "dirty", "burnt", "baked", "solid", "engine", "grey", "sticky", "gooey", "small", "tiny", "big", "blobs", "globs", "gobs", "slivers", "flakes", "specks", "plenty", "loads", "much", "years", "fresh", "clean", "soft", "tons", "few", "red", "blue", "orange"];
 
@@ -19,7 +25,7 @@ internal static class Sights
         ("rusty", "rust"),
         ("scale", "scale limescale lime"),
         ("sealant", "sealant silicone silicon rtv goo mastic sealer"),
-        ("dirty", "dirt muck crud gunk gunge grime soot crap filth grit mud dust shit grot mess"));
+        ("dirty", "dirt muck crud gunk gunge grime soot crap filth grit mud dust shit grot mess sand leaves chaff straw hay grass sawdust fluff hair seeds gravel silt clay sediment debris rubbish bits crumbs"));
 
     private static readonly Dictionary<string, string> Manners = Table(
         ("smooth", "freely easily smoothly nicely sweetly lovely free smooth beautifully sweet true silky"),
@@ -43,13 +49,27 @@ internal static class Sights
     {
         if (!Coated.Contains(Word(tokens, at)))
             return null;
-        int to = Word(tokens, at + 1) is "up" or "solid" or "all" or "absolutely" ? at + 2 : at + 1;
+        int to = Word(tokens, at + 1) is "up" or "solid" or "all" or "absolutely" or "right" or "tight" ? at + 2 : at + 1;
         if (Word(tokens, to) is not ("in" or "with" or "of") || (Word(tokens, to) == "of" && Word(tokens, at) != "full"))
             return null;
         if (Stuff(tokens, to + 1) is not { } stuff)
-            return null;
+            return Stopping.Contains(Word(tokens, at)) && Word(tokens, to) == "with" ? Stopped(tokens, to + 1) : null;
         string what = stuff.What == "full" && Word(tokens, at) is not ("full" or "filled") ? "wet" : stuff.What;
         return (what, false, stuff.To);
+    }
+
+    /// <summary>"choked with salt", "plugged with corn husks": whatever it is, nothing gets through; a rag or a bung was put there.</summary>
+    private static (string, bool, int)? Stopped(IReadOnlyList<Token> tokens, int at)
+    {
+        int to = at;
+        while (Before.Contains(Word(tokens, to)))
+            to++;
+        if (Word(tokens, to).Length < 3 || Stoppers.Contains(Word(tokens, to)) || Lexicon.Fasteners.Longest(tokens, to).Values.Count > 0)
+            return null;
+        int end = to + 1;
+        if (end < tokens.Count && tokens[end].IsWord && !Lexicon.Fillers.Contains(Word(tokens, end)) && Lexicon.Acts.Longest(tokens, end).Values.Count == 0 && Lexicon.Faults.Longest(tokens, end).Values.Count == 0)
+            end++;
+        return ("blocked", false, end);
     }
 
     /// <summary>"has tar in the bottom", "bits of bronze in it": there is stuff in or on it.</summary>

@@ -36,6 +36,8 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             return pronoun;
         if (Piped(from) is { } pipe)
             return pipe;
+        if (PieceOf(from) is { } piece)
+            return piece;
         var selectors = new Selectors();
         if (Word(from - 1) == "and" && gasTo == from - 1)
             selectors.Gas = gas;
@@ -153,6 +155,21 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         return new ThingPhrase(from, end, thing, plural || boltsPlural, selectors.All) { Told = told, Number = number };
     }
 
+    /// <summary>"the thread in the head", "crown of piston two", "second groove on number one": a piece of a part, told before it.</summary>
+    private ThingPhrase? PieceOf(int from)
+    {
+        int at = Word(from) is "the" or "its" or "a" or "both" or "all" ? from + 1 : from;
+        if (Longest(at).Values.Count > 0 || Lexicon.Details.Longest(tokens, at) is not { Values: [var piece, ..] } found || Lexicon.Fasteners.Longest(tokens, at).Values.Count > 0 || Word(found.To) is not ("in" or "of" or "on") || !PieceHead(found.To + 1))
+            return null;
+        return At(found.To + 1) is { Thing: { Sort: ThingSort.Part, Detail: "", Fastener: "" } } whole
+            ? whole with { From = from, Thing = whole.Thing with { Detail = piece, Others = [.. whole.Thing.Others.Select(o => o with { Detail = piece })] } }
+            : null;
+    }
+
+    /// <summary>A part is named here, and not a place to lay things.</summary>
+    private bool PieceHead(int at) =>
+        Word(at) is "the" or "number" or "piston" or "my" || Longest(at).Values.Count > 0 && Lexicon.Containers.Longest(tokens, at).Values.Count == 0;
+
     /// <summary>"turbo oil return", "pipe to the filter head": a line told by what flows in it and what it joins.</summary>
     private ThingPhrase? Piped(int from)
     {
@@ -216,11 +233,14 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
                 return new ThingPhrase(from, at + 1, new Thing(ThingSort.Part, "block", [bored.Id], "bores") { Where = "bores" }, true, false);
         }
 
-        if (Word(at) is not ("bore" or "cylinder") || NumberWords.At(tokens, at + 1) is not { IsCount: true } n || n.Int is < 1 or > 28)
+        int told = Word(at) is "number" or "no" ? at + 1 : at;
+        bool before = NumberWords.At(tokens, told) is { Sort: NumSort.Whole or NumSort.Ordinal } led && Word(led.To) is "bore" or "cylinder" && (Word(at - 1) is "in" or "down" or "inside" or "on" or "of") && Seen(at - 1);
+        if ((!before && Word(at) is not ("bore" or "cylinder")) || NumberWords.At(tokens, before ? told : at + 1) is not { Sort: NumSort.Whole or NumSort.Ordinal } n || (!before && !n.IsCount) || n.Int is < 1 or > 28)
             return null;
-        int end = n.To;
-        bool wall = Word(end) is "wall" or "bore" or "walls";
-        if (wall)
+        int end = before ? n.To + 1 : n.To;
+        bool wall = Word(end) is "wall" or "bore" or "walls" || before || (Word(at) == "bore" && Word(at - 1) is "in" or "down" or "inside" && Seen(at - 1));
+        bool closed = wall && Word(end) is not ("wall" or "bore" or "walls");
+        if (wall && !closed)
             end++;
         if (!wall && Word(at) == "cylinder" && Word(end) is "has" or "'s" or "had" && Enumerable.Range(end + 1, 4).Any(k => Lexicon.Faults.Longest(tokens, k).Values.Count > 0 && Word(k) is not ("good" or "wet" or "dry")) && Word(end + 1) is "a" or "got" or "some")
             wall = true;
@@ -239,6 +259,9 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         var block = index.Parts("block").Concat(index.Parts("crankcase")).FirstOrDefault();
         return block is null ? null : new ThingPhrase(from, end, new Thing(ThingSort.Part, "block", [block.Id], $"bore {n.Int}") { Where = $"bore {n.Int}" }, false, false);
     }
+
+    /// <summary>Something was seen just before: rust in number three bore.</summary>
+    private bool Seen(int at) => Enumerable.Range(Math.Max(0, at - 3), Math.Min(3, at)).Any(k => Lexicon.Faults.Longest(tokens, k) is { Values.Count: > 0 } fault && fault.To <= at && fault.To >= at - 1 && !tokens.Skip(k).Take(at - k).Any(t => t.IsBreak));
 
     /// <summary>Selectors before the part; -1 when what stands here can be none.</summary>
     private int Before(int at, Selectors selectors, out bool other, out bool counted)
@@ -435,7 +458,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
 
     private int Tail(int end)
     {
-        while (Word(end) is "housing" or "assembly" or "unit" or "complete" or "body" or "itself" or "casting" or "motor" or "rubbers" or "rubber" or "kit" or "set" && Lexicon.Fasteners.Longest(tokens, end).Values.Count == 0 && Longest(end).Values.Count == 0)
+        while (Word(end) is "housing" or "nose" or "screen" or "gauze" or "assembly" or "unit" or "complete" or "body" or "itself" or "casting" or "motor" or "rubbers" or "rubber" or "kit" or "set" && Lexicon.Fasteners.Longest(tokens, end).Values.Count == 0 && Longest(end).Values.Count == 0)
             end++;
         return end;
     }
