@@ -136,11 +136,13 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
             to++;
         if (prep.Length == 0 && Word(to) == "next" && Word(to + 1) == "to")
             (prep, to) = ("next to", to + 2);
-        bool determined = Determiners.Contains(Word(to));
-        while (Determiners.Contains(Word(to)) || Word(to) is "all")
+        bool determined = Determiners.Contains(Word(to)) || Word(to) is "her" or "his" or "your";
+        if (prep.Length > 0 && Owner(to) is var owned && owned > to && Word(owned - 1) == "'s")
+            (determined, to) = (true, owned);
+        while (Determiners.Contains(Word(to)) || Word(to) is "all" or "her" or "his" or "your")
             to++;
         if (prep.Length > 0 && Word(to) is "lid" or "bottom" or "top" && Word(to + 1) == "of" && Lexicon.Containers.Longest(tokens, Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2) is { Values.Count: > 0 } under && Named(Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2, true) is { } of1)
-            return Placed((Word(to) == "lid" ? $"{of1.Label} lid" : of1.Label, of1.To), prep);
+            return Placed((Word(to) == "lid" ? $"{of1.Label} lid" : Word(to) == "top" && prep == "on" ? $"top of the {of1.Label}" : of1.Label, of1.To), prep);
         // "on the left side of the bench"
         if (prep.Length > 0 && Word(to) is "left" or "right" or "far" or "near" or "back" or "front" or "other" or "top" or "bottom" or "middle" && (Word(to + 1) is "side" or "end" or "half" or "corner" or "part" ? to + 2 : Word(to + 1) == "hand" && Word(to + 2) is "side" or "end" ? to + 3 : to + 1) is var of && Word(of) == "of" && Named(Determiners.Contains(Word(of + 1)) ? of + 2 : of + 1, true) is { } whole1)
             return Placed(($"{string.Join(" ", Enumerable.Range(to, of - to).Select(i => tokens[i].Text))} of the {whole1.Label}", whole1.To), prep);
@@ -177,6 +179,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
             return whole;
         if (prep.Length > 0 && prep is not ("from" or "to") && determined && Named(to, true) is null && (Described(to) ?? (Lies(at) ? Somewhere(to) : null)) is { } described)
             return Placed(described, prep);
+        if (prep is "in" or "into" or "on" or "onto" or "under" or "underneath" or "behind" or "inside" or "beside" or "against" && Named(to, true) is null && Headed(to) is { } headed && (headed.To > to + 1 || (determined && Word(to - 1) is not ("this" or "that"))))
+            return Placed(headed, prep);
         return Named(to, prep.Length > 0) is { } named && (prep != "to" || determined || HasId(named.Label)) && !(prep is "from")
             ? Placed(named, prep)
             : null;
@@ -255,6 +259,13 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
             to = end;
         }
 
+        // "on the fridge in the house": the room comes last and the place stands.
+        if (Word(to) == "in" && Owner(to + 1) is var room && room > to + 1 && (Heads.Longest(tokens, room) is { Values.Count: > 0 } rooms ? rooms.To : Lexicon.Containers.Longest(tokens, room) is { Values: ["shed", ..] } sheds ? sheds.To : 0) is > 0 and var past)
+        {
+            manner = manner.Length > 0 ? $"{manner}, {Text(to, past)}" : Text(to, past);
+            to = past;
+        }
+
         if (Word(to) is "strapped" or "tied" or "leaning" or "standing" or "upright" or "wrapped" or "flat" or "covered" or "lying" or "chained" or "propped")
         {
             int end = to;
@@ -273,7 +284,7 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
     {
         int to = at;
         var before = new List<string>();
-        while (to - at < 3 && Lexicon.Containers.Longest(tokens, to).Values.Count == 0 && Word(to).Length > 2 && (Colours.Contains(Word(to)) || Adjective(Word(to))))
+        while (to - at < 3 && Lexicon.Containers.Longest(tokens, to).Values.Count == 0 && Word(to).Length > 2 && (Colours.Contains(Word(to)) || Adjective(to)))
             before.Add(Word(to++));
         var (values, end) = Lexicon.Containers.Longest(tokens, to);
         if (values.Count == 0)
@@ -314,6 +325,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         if (id is not null && before.Any(b => b is "top" or "bottom" or "left" or "right" or "middle" or "front" or "back"))
             return null;
         string label = string.Join(" ", before.Append(spoken));
+        if (id is null && lidded == end && helped && Word(end) == "with" && (Determiners.Contains(Word(end + 1)) ? end + 2 : end + 1) is var inside && Free(inside) && (inside + 1 >= tokens.Count || tokens[inside + 1].IsBreak || Word(inside + 1) is "in" or "on" or "and") && !Lexicon.Containers.Longest(tokens, inside).Values.Any())
+            return ($"{label} {Text(end, inside + 1)}", Word(inside + 1) is "in" or "on" && Word(inside + 2) is "it" or "them" ? inside + 3 : inside + 1);
         if (id is null && lidded > end)
             return ($"{label} {string.Join(" ", Enumerable.Range(end, lidded - end).Select(i => tokens[i].Text))}", lidded);
         return (id is null ? label : $"{label} {id}", end);
@@ -329,8 +342,68 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
 
     private bool IsLot(Num n) => Lexicon.Fasteners.Longest(tokens, n.To).Values.Count > 0 || (Word(n.To) == "m" && NumberWords.At(tokens, n.To + 1) is not null);
 
-    private static bool Adjective(string word) =>
-        word is "top" or "bottom" or "middle" or "left" or "right" or "big" or "small" or "little" or "old" or "new" or "plastic" or "metal" or "wooden" or "side" or "back" or "front" or "spare" or "second" or "far" or "upper" or "lower" or "same" or "other" or "round" or "square" or "long" or "steel" or "biscuit" or "large" or "wee" or "tiny" or "empty" or "clean" or "dirty" or "sealed" or "lowest" or "uppermost" or "nearest" or "wee" or "deep" or "shallow" or "flat" or "rusty" or "battered" or "good";
+    private static readonly HashSet<string> Ornaments = [.. PlaceWords("ornament")];
+
+    /// <summary>Worn things make good trays: no fault of a part is told where a place follows at once.</summary>
+    private static readonly HashSet<string> Flawed = [.. PlaceWords("flawed")];
+
+    private static readonly PhraseBook<string> Heads = HeadBook();
+
+    private static IEnumerable<string> PlaceWords(string sort) => Lexicon.Rows("place-words").Where(r => r[0] == sort).SelectMany(r => r[1].Split("; "));
+
+    private static PhraseBook<string> HeadBook()
+    {
+        var book = new PhraseBook<string>();
+        foreach (string word in PlaceWords("head"))
+            book.Add(word, word);
+        return book;
+    }
+
+    private bool Adjective(int at) => Ornaments.Contains(Word(at)) || (Flawed.Contains(Word(at)) && Lexicon.Containers.Longest(tokens, at + 1).Values.Count > 0);
+
+    /// <summary>"the chest freezer", "the left pocket of my coat", "the back seat of the car": a place by its last word, with what adorns it.</summary>
+    private (string Label, int To)? Headed(int at)
+    {
+        int to = at;
+        int head = -1;
+        while (to < at + 5 && to < tokens.Count && tokens[to].IsWord)
+        {
+            if (Heads.Longest(tokens, to) is { Values.Count: > 0 } found)
+                head = to = found.To;
+            else if (head >= 0 || !(Ornaments.Contains(Word(to)) || Flawed.Contains(Word(to)) || (Free(to) && !Lexicon.Fillers.Contains(Word(to)))))
+                break;
+            else
+                to++;
+        }
+
+        // What a part is called is no place: the rail, the cap, the block.
+        if (head < 0 || (head == at + 1 && index.Book.Longest(tokens, at).Values.Any(v => v.Rank < 2)) || Lexicon.Fasteners.Longest(tokens, head).Values.Count > 0 || index.Book.Longest(tokens, head - 1).To > head)
+            return null;
+        string label = string.Join(" ", Enumerable.Range(at, head - at).Select(i => tokens[i].Text));
+        if (Word(head) != "of" || Word(head + 1) == "all")
+            return (label, head);
+        int whole = Owner(head + 1);
+        return Heads.Longest(tokens, whole) is { Values.Count: > 0 } of ? ($"{label} of the {Text(whole, of.To)}", of.To)
+            : whole > head + 1 && Free(whole) ? ($"{label} of the {Word(whole)}", whole + 1)
+            : (label, head);
+    }
+
+    private string Text(int from, int to) => string.Join(" ", Enumerable.Range(from, to - from).Select(i => tokens[i].Text));
+
+    /// <summary>One past "the", "my", "the wife's", "Dave's": whose place it is tells nothing of where it is.</summary>
+    private int Owner(int at)
+    {
+        int to = at;
+        while (Determiners.Contains(Word(to)) || Word(to) is "her" or "his" or "your" or "all")
+            to++;
+        for (int k = to; k < to + 3 && Word(k).Length > 1 && Free(k); k++)
+        {
+            if (Word(k + 1) == "'s")
+                return k + 2;
+        }
+
+        return to;
+    }
 
     private (string Label, int To)? Quoted(int at)
     {
