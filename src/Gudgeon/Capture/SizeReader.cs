@@ -113,7 +113,7 @@ internal static class SizeReader
             if (NumberWords.At(tokens, next) is not { } n || n.Sort is NumSort.Ordinal or NumSort.Vague)
                 break;
             // "M8 times four" counts them.
-            if (Word(tokens, to) == "times" && n is { IsCount: true } && (size.Length is not null || n.Value < Math.Max(8, dia)))
+            if (Word(tokens, to) == "times" && n is { IsCount: true } && (size.Length is not null || n.Value <= Math.Max(10, dia)))
                 break;
             if (by && n is { Sort: NumSort.Whole, Value: >= 1 and <= 3 } && tokens[next].IsWord && NumberWords.At(tokens, n.To) is { Sort: NumSort.Whole, Value: >= 10 and < 100 } tens && !Fits(dia, n.Value + (tens.Value / 100)) && Lexicon.Fasteners.Longest(tokens, tens.To).Values.Count == 0)
             {

@@ -114,6 +114,10 @@ internal static class Speech
                 return (["those"], at + 1);
             case "is" or "are" when next == "having" && NumberWords.At(tokens, at + 2) is not null:
                 return (["has"], at + 2);
+            case "nae" or "no" when before is "is" or "'s" or "was" or "are" or "were" or "'re" && (token.Text == "nae" || next is "in" or "on" or "off" or "out" or "there" or "here" or "under" or "at"):
+                return (["not"], at + 1);
+            case "nae":
+                return (["no"], at + 1);
             case "cause" when next is "i" or "it" or "its" or "the" or "they" or "he" or "she" or "we" or "you" or "your" or "my" or "there":
                 return (["because"], at + 1);
             case "ate" when Numbered.Contains(before) || next == "of" || NumberWords.At(tokens, at - 1) is not null || Lexicon.Fasteners.Longest(tokens, at + 1).Values.Count > 0 || Metric(tokens, at + 1):
@@ -138,7 +142,7 @@ internal static class Speech
     private static string? Dropped(List<Token> tokens, int at)
     {
         string word = tokens[at].Text;
-        return word.Length >= 5 && word.EndsWith("in", StringComparison.Ordinal) && !KeepsN.Contains(word) && word[..^2].AsSpan().IndexOfAny("aeiouy") >= 0 ? word + "g" : null;
+        return word.Length >= 4 && word.EndsWith("in", StringComparison.Ordinal) && !KeepsN.Contains(word) && word[..^2].AsSpan().IndexOfAny("aeiouy") >= 0 ? word + "g" : null;
     }
 
     private static string Word(IReadOnlyList<Token> tokens, int at) => at >= 0 && at < tokens.Count && tokens[at].IsWord ? tokens[at].Text : "";

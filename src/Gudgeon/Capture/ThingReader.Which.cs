@@ -30,6 +30,13 @@ internal sealed partial class ThingReader
                 end = Word(at + 1) is "hand" && Word(at + 2) is "side" or "bank" ? at + 3 : Word(at + 1) is "bank" or "side" or "hand" or "one" or "head" ? at + 2 : at + 1;
                 more = true;
             }
+            else if (!linked && count == 2 && selectors.Side.Length == 0 && Word(at) is "left" or "right" && at + 1 < tokens.Count && tokens[at + 1].Sort == TokenSort.Comma)
+            {
+                // "rocker shaft left, two nuts"
+                selectors.Side = Word(at);
+                end = at + 1;
+                more = true;
+            }
             else if (Word(at) == "bank" && Bank(at + 1) is { } bank)
             {
                 selectors.Side = $"bank:{bank.Bank}";
@@ -103,6 +110,9 @@ internal sealed partial class ThingReader
     /// <summary>Numbers after a part that say which ones: "three", "one to four", "two three and four", "1, 2 and 4".</summary>
     private (List<int> Numbers, int To)? Numbers(int at, bool linked, bool bolts, int count)
     {
+        int led = linked && Word(at) == "the" ? at + 1 : at;
+        if (linked && count > 1 && NumberWords.At(tokens, led) is { Sort: NumSort.Ordinal } nth && nth.Int <= 28 && Word(nth.To) is "cylinder" or "bore" or "pot" or "hole")
+            return ([nth.Int], nth.To + 1);
         bool named = Word(at) is "number" or "numbers" or "cylinder" or "cylinders" or "no" or "nos" or "bore" or "cyl";
         if (named)
             at++;

@@ -34,6 +34,8 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             return bore;
         if (TheOne(from) is { } pronoun)
             return pronoun;
+        if (Stranger(from) is { } stranger)
+            return stranger;
         if (Piped(from) is { } pipe)
             return pipe;
         if (PieceOf(from) is { } piece)
@@ -69,6 +71,9 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             return null;
         if (end - at > 1 && Word(at) is "upper" or "lower" && index.Parts(values[0].Kind).Count > 1)
             selectors.Where.Add(Word(at));
+        // "top ring on two": its place in the stack belongs to its name.
+        if (end - at > 1 && values.All(v => v.Kind == "ring-comp") && Word(at) is "top" or "first" or "second" or "middle")
+            selectors.Where.Add(Word(at) is "top" or "first" ? "top" : "second");
         if (end == at + 1 && Word(at) is "cap" or "caps" && Word(end) == "on" && Word(end + 1) is "both" or "it" or "them" or "the" && Word(end + 1) != "the" | Word(end + 2) is "ends" or "end")
             return null;
         if (end == at + 1 && Word(at) is "inlet" or "exhaust" or "intake" && ((Word(end) == "and" && Word(end + 1) is "exhaust" or "inlet" && Longest(end + 1).To == end + 2) || (Word(at - 1) == "and" && Word(at - 2) is "inlet" or "exhaust" or "intake")))
@@ -153,6 +158,33 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             thing = thing with { Others = [thing with { Detail = $"{detail} of cylinder 1" }] };
         lastKind = thing.Kind;
         return new ThingPhrase(from, end, thing, plural || boltsPlural, selectors.All) { Told = told, Number = number };
+    }
+
+    private static readonly PhraseBook<string> Strangers = StrangerBook();
+
+    private static PhraseBook<string> StrangerBook()
+    {
+        var book = new PhraseBook<string>();
+        foreach (string word in Lexicon.Rows("strangers").SelectMany(r => r[1].Split("; ")))
+            book.Add(word, word);
+        return book;
+    }
+
+    /// <summary>"the sea water pump", "fuel filter": no part of this engine, whatever its last word says.</summary>
+    private ThingPhrase? Stranger(int from)
+    {
+        int at = from;
+        while (Loose.Contains(Word(at)) && Word(at).Length > 0)
+            at++;
+        if (Strangers.Longest(tokens, at) is not { Values: [var name, ..] } found || found.To < at + 2 || index.Book.Longest(tokens, at).Values.Any(v => v.Rank < 2 && (v.IsLine ? index.Lines(v.Kind).Count : index.Parts(v.Kind).Count) > 0) && index.Book.Longest(tokens, at).To >= found.To)
+            return null;
+        int end = found.To;
+        if (Word(end) is "hose" or "pipe" or "line" or "cap" or "gasket" or "seal" or "lead" or "leads" or "plug" or "wire" or "wires" or "belt" or "switch" or "element")
+            return null;
+        bool plural = tokens[end - 1].Plural;
+        string fastener = Fastener(ref end, out bool boltsPlural);
+        var thing = new Thing(ThingSort.Unknown, "", [], name);
+        return new ThingPhrase(from, end, fastener.Length > 0 ? Joint(thing, fastener) : thing, plural || boltsPlural, false);
     }
 
     /// <summary>"the thread in the head", "crown of piston two", "second groove on number one": a piece of a part, told before it.</summary>

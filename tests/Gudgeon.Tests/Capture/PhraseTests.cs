@@ -8,6 +8,7 @@ public class PhraseTests
     [Theory]
     [InlineData("parts", 800)]
     [InlineData("places", 300)]
+    [InlineData("speech", 80)]
     [InlineData("sizes", 300)]
     [InlineData("days", 240)]
     [InlineData("faults", 780)]
