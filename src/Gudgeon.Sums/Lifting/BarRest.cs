@@ -8,85 +8,60 @@ internal sealed record BarRest(double FrontPull, double RearPull, double FrontLe
     /// <summary>The rest with both drops taut, or null where there is none.</summary>
     public static BarRest? Find(double mass, Point3 centre, Point3 front, Point3 rear, HangingBar bar) => new Linkage(mass, centre, front, rear, bar).Rest();
 
-    /// <summary>Two freedoms: the bar turns about the hook, the engine swings in its drops. The hook is the origin, x to the front, z up.</summary>
+    /// <summary>
+    /// Two freedoms: the front drop leans against the bar, and all of it turns about the hook. Turned, the common centre hangs straight under the hook, as far
+    /// under it as it lies from it: the rest is the lean at which that is farthest. Places are the bar's: the hook is the origin, x to the front, z up.
+    /// </summary>
     private sealed class Linkage(double mass, Point3 centre, Point3 front, Point3 rear, HangingBar bar)
     {
+        private const double Step = Math.PI / 60, Near = 1e-9;
+
         private readonly double half = bar.Span.Millimetres / 2, over = bar.HookOver.Millimetres, forward = bar.HookForward.Millimetres;
         private readonly double frontDrop = bar.FrontDrop.Millimetres, rearDrop = bar.RearDrop.Millimetres, barMass = bar.Mass.Kilograms;
         private readonly double span = double.Hypot(front.X - rear.X, front.Z - rear.Z);
 
         public BarRest? Rest()
         {
-            // Start with the front drop leaning so that both drops lean alike.
-            var (turn, lean) = (0.0, Math.Asin(Math.Clamp((span / 2 - half) / frontDrop, -0.9, 0.9)));
-            if (Height(turn, lean) is null)
-                return null;
-            var damping = 1.0;
-            for (var step = 0; step < 500; step++)
+            // The farthest of all leans by steps of three degrees, then by thirds about it.
+            var about = Enumerable.Range(-30, 61).Select(at => at * Step).MaxBy(Sag);
+            var (low, high) = (about - Step, about + Step);
+            while (high - low > Near)
             {
-                var (slopeTurn, slopeLean, bendTurn, bendBoth, bendLean) = Slopes(turn, lean);
-                if (double.IsNaN(slopeTurn + slopeLean + bendTurn + bendBoth + bendLean))
-                    return null;
-                if (Math.Abs(slopeTurn) + Math.Abs(slopeLean) < 1e-9 * span)
-                    break;
-                var (a, d) = (bendTurn + damping * span, bendLean + damping * span);
-                var det = a * d - bendBoth * bendBoth;
-                var (dTurn, dLean) = det > 0 && a > 0
-                    ? (-(d * slopeTurn - bendBoth * slopeLean) / det, -(a * slopeLean - bendBoth * slopeTurn) / det)
-                    : (-slopeTurn / (10 * span * (1 + damping)), -slopeLean / (10 * span * (1 + damping)));
-                var scale = Math.Min(1, 0.2 / Math.Max(Math.Abs(dTurn), Math.Abs(dLean)));
-                if (Height(turn + scale * dTurn, lean + scale * dLean) is { } next && next <= Height(turn, lean)!.Value + 1e-12 * span)
-                    (turn, lean, damping) = (turn + scale * dTurn, lean + scale * dLean, Math.Max(damping / 4, 1e-9));
+                var third = (high - low) / 3;
+                if (Sag(low + third) < Sag(high - third))
+                    low += third;
                 else
-                    damping *= 4;
-                if (damping > 1e12)
-                    break;
+                    high -= third;
             }
-
-            return AtRest(turn, lean);
+            return Closed(low) is { } linkage ? AtRest(linkage) : null;
         }
 
-        private BarRest? AtRest(double turn, double lean)
+        private BarRest? AtRest(Joints at)
         {
-            if (Places(turn, lean) is not var (p, q, a, b))
-                return null;
-            var tilt = Tilt(a, b);
-            var (ux, uz) = ((p.X - a.X) / frontDrop, (p.Z - a.Z) / frontDrop);
-            var (vx, vz) = ((q.X - b.X) / rearDrop, (q.Z - b.Z) / rearDrop);
-            var det = ux * vz - vx * uz;
-            // Parallel drops share by the lever; others by the balance of the pulls across.
-            var g = CentreAt(a, tilt);
-            var (pullFront, pullRear) = Math.Abs(det) > 1e-4
-                ? (-vx * mass / det, ux * mass / det)
-                : (mass * (g.X - b.X) / (a.X - b.X), mass * (a.X - g.X) / (a.X - b.X));
+            var (x, z) = Common(at);
+            var turn = -Math.PI / 2 - Math.Atan2(z, x);
+            var (hole, rearHole, a, b, g) = (Turned(at.FrontHole, turn), Turned(at.RearHole, turn), Turned(at.Front, turn), Turned(at.Rear, turn), Turned(at.Centre, turn));
+            var (ux, uz) = ((hole.X - a.X) / frontDrop, (hole.Z - a.Z) / frontDrop);
+            var (vx, vz) = ((rearHole.X - b.X) / rearDrop, (rearHole.Z - b.Z) / rearDrop);
+            // Moments about the other lifting point.
+            var (acrossX, acrossZ) = (a.X - b.X, a.Z - b.Z);
+            var pullFront = mass * (g.X - b.X) / (acrossX * uz - acrossZ * ux);
+            var pullRear = mass * (a.X - g.X) / (acrossX * vz - acrossZ * vx);
+            var tilt = Math.IEEERemainder(at.Tilt + turn, 2 * Math.PI);
             return pullFront > 0 && pullRear > 0 && Math.Abs(tilt) < Math.PI / 2
-                ? new BarRest(pullFront, pullRear, Math.Atan2(-ux, uz), Math.Atan2(-vx, vz), tilt, turn)
+                ? new BarRest(pullFront, pullRear, Math.Atan2(-ux, uz), Math.Atan2(-vx, vz), tilt, Math.IEEERemainder(turn, 2 * Math.PI))
                 : null;
         }
 
-        private (double, double, double, double, double) Slopes(double turn, double lean)
-        {
-            const double h = 1e-4;
-            double At(double i, double j) => Height(turn + i * h, lean + j * h) ?? double.NaN;
-            var middle = At(0, 0);
-            return ((At(1, 0) - At(-1, 0)) / (2 * h), (At(0, 1) - At(0, -1)) / (2 * h),
-                (At(1, 0) - 2 * middle + At(-1, 0)) / (h * h), (At(1, 1) - At(1, -1) - At(-1, 1) + At(-1, -1)) / (4 * h * h), (At(0, 1) - 2 * middle + At(0, -1)) / (h * h));
-        }
+        /// <summary>How far the common centre of mass is from the hook, mm; less than nothing where the linkage does not close.</summary>
+        private double Sag(double lean) => Closed(lean) is { } linkage && Common(linkage) is var (x, z) ? double.Hypot(x, z) : double.NegativeInfinity;
 
-        /// <summary>Height of the common centre of mass, mm.</summary>
-        private double? Height(double turn, double lean)
-        {
-            if (Places(turn, lean) is not var (_, _, a, b))
-                return null;
-            var barHeight = Math.Cos(turn) * -over + Math.Sin(turn) * -forward;
-            return (mass * CentreAt(a, Tilt(a, b)).Z + barMass * barHeight) / (mass + barMass);
-        }
+        private (double X, double Z) Common(Joints at) =>
+            ((mass * at.Centre.X - barMass * forward) / (mass + barMass), (mass * at.Centre.Z - barMass * over) / (mass + barMass));
 
-        private ((double X, double Z) P, (double X, double Z) Q, (double X, double Z) A, (double X, double Z) B)? Places(double turn, double lean)
+        private Joints? Closed(double lean)
         {
-            var (sin, cos) = Math.SinCos(turn);
-            (double X, double Z) End(double along) => (cos * along + sin * over, sin * along - cos * over);
-            var (p, q) = (End(half - forward), End(-half - forward));
+            (double X, double Z) p = (half - forward, -over), q = (-half - forward, -over);
             (double X, double Z) a = (p.X + frontDrop * Math.Sin(lean), p.Z - frontDrop * Math.Cos(lean));
             var (dx, dz) = (q.X - a.X, q.Z - a.Z);
             var reach = double.Hypot(dx, dz);
@@ -97,18 +72,19 @@ internal sealed record BarRest(double FrontPull, double RearPull, double FrontLe
             // Of the two places that close the linkage the engine hangs in the lower one: left of the way from front point to rear hole.
             var across = Math.Sqrt(square);
             (double X, double Z) b = (a.X + (along * dx - across * dz) / reach, a.Z + (along * dz + across * dx) / reach);
-            return (p, q, a, b);
+            var tilt = Math.Atan2(a.Z - b.Z, a.X - b.X) - Math.Atan2(front.Z - rear.Z, front.X - rear.X);
+            var (cx, cz) = Turned((centre.X - front.X, centre.Z - front.Z), tilt);
+            return new(p, q, a, b, (a.X + cx, a.Z + cz), tilt);
         }
 
-        /// <summary>Front up, from the level in which the lifting points were measured.</summary>
-        private double Tilt((double X, double Z) a, (double X, double Z) b) =>
-            Math.IEEERemainder(Math.Atan2(a.Z - b.Z, a.X - b.X) - Math.Atan2(front.Z - rear.Z, front.X - rear.X), 2 * Math.PI);
-
-        private (double X, double Z) CentreAt((double X, double Z) a, double tilt)
+        private static (double X, double Z) Turned((double X, double Z) place, double by)
         {
-            var (sin, cos) = Math.SinCos(tilt);
-            var (dx, dz) = (centre.X - front.X, centre.Z - front.Z);
-            return (a.X + cos * dx - sin * dz, a.Z + sin * dx + cos * dz);
+            var (sin, cos) = Math.SinCos(by);
+            return (cos * place.X - sin * place.Z, sin * place.X + cos * place.Z);
         }
+
+        /// <summary>Holes of the bar, lifting points and centre of the engine, and its tilt, as the bar sees them.</summary>
+        private readonly record struct Joints(
+            (double X, double Z) FrontHole, (double X, double Z) RearHole, (double X, double Z) Front, (double X, double Z) Rear, (double X, double Z) Centre, double Tilt);
     }
 }
