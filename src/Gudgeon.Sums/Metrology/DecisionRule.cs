@@ -45,13 +45,13 @@ public abstract record DecisionRule
 
         public override double OutsideFactor => s_oneSided;
 
-        // In a narrow band both tails count: Φ(g) − Φ(g − T/u) = 0.95. The share is largest at the middle of the band.
+        // In a narrow band both tails count: Φ(g) − Φ(g − T/u) = 0.95. The share is largest at the middle of the band, and too small there when the guard reaches beyond it.
         public override double InsideFactor(double widthInUncertainties)
         {
             if (widthInUncertainties > 20)
                 return s_oneSided;
             double low = s_oneSided, high = widthInUncertainties / 2;
-            if (high < low || Share(high, widthInUncertainties) < Wanted)
+            if (Share(high, widthInUncertainties) < Wanted)
                 return double.PositiveInfinity;
             for (var i = 0; i < 60; i++)
             {

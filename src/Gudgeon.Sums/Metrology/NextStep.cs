@@ -99,7 +99,7 @@ public sealed record NextStep(NextStepKind Kind, string Advice, int? MoreReading
             return -margin / rule.OutsideFactor;
         // Inside a narrow band the factor grows as the band shrinks beside u; halving u step by step finds the edge from above.
         double low = 0, high = margin / rule.OutsideFactor;
-        for (var i = 0; i < 60 && high > 0; i++)
+        for (var i = 0; i < 60; i++)
         {
             var middle = (low + high) / 2;
             if (rule.InsideFactor(verdict.Limits.Width / middle) * middle <= margin)

@@ -195,6 +195,29 @@ public class MonteCarloTests
         Assert.Throws<ArgumentOutOfRangeException>(() => run.Symmetric(0));
     }
 
+    // By hand, eight results: mean 40/8, squares 32, u √(32/7); half of them lie within four steps of the sorted row: from the third to the seventh, and closest together from the second to the sixth.
+    [Fact]
+    public void Result_ofEightDraws_byHand()
+    {
+        var run = new MonteCarloResult([9, 2, 4, 7, 4, 5, 4, 5]);
+        Assert.Equal(5, run.Mean, 1e-12);
+        Assert.Equal(Math.Sqrt(32.0 / 7), run.StandardUncertainty, 1e-12);
+        Assert.Equal((4.0, 7.0), run.Symmetric(0.5));
+        Assert.Equal((4.0, 5.0), run.Shortest(0.5));
+        Assert.Equal(6.0 / 8, run.ShareWithin(Limits.Between(4, 7)));
+    }
+
+    // By hand: 12 ± 1.959964 of first order against 0.25 and 9.76, the ends of the middle 951 steps of a thousand; half a step in the second figure of u = 1.0 is 0.05.
+    [Fact]
+    public void Validation_ofAValue_comparesEndWithEnd()
+    {
+        var validation = Validation.Of(new Budget(12, "mm", [new("all", 1, "")]), new MonteCarloResult([.. Enumerable.Range(0, 1001).Select(i => i / 100.0)]));
+        Assert.Equal(12 - 1.959964 - 0.25, validation.LowDifference, 1e-5);
+        Assert.Equal(12 + 1.959964 - 9.76, validation.HighDifference, 1e-5);
+        Assert.Equal(0.05, validation.Tolerance, 1e-12);
+        Assert.False(validation.FirstOrderServes);
+    }
+
     private static void Near(double low, double high, (double Low, double High) actual, double tolerance)
     {
         Assert.Equal(low, actual.Low, s_wider * tolerance);

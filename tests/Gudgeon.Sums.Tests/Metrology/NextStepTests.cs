@@ -93,6 +93,33 @@ public class NextStepTests
         Assert.Equal(VerdictWord.TooCloseToCall, Verdict.Judge(10.005, (parts with { Count = step.MoreReadings!.Value }).Combined, limits, DecisionRule.Probability95).Word);
     }
 
+    // Hand sums: 6²/4 + 4² + 12² = 13². With 0.003²/n + 0.001² + 0.0005² ≤ 0.002²: n ≥ 3.27, four in all, two more.
+    [Fact]
+    public void Uncertainty_fromElsewhere_countsWithTheInstruments()
+    {
+        Assert.Equal(13, new UncertaintyParts(6, 4, 4, 12).Combined, 1e-12);
+        Assert.Equal(2, After(86.016, new(0.003, 2, 0.001, 0.0005), 86.02).MoreReadings);
+    }
+
+    // Distance 0.006, so u must fall to 0.003; repeats bring 0.006/√9 = 0.002 and elsewhere 0.001: √(9 − 4 − 1) = 2 µm is left for the instrument.
+    [Fact]
+    public void OtherInstrument_afterRepeatsAndElsewhere()
+    {
+        var step = After(86.014, new(0.006, 9, 0.02, 0.001), 86.02);
+        Assert.Equal("bore gauge", step.Instrument!.Name);
+        Assert.Equal(0.002, step.UncertaintyNeeded!.Value, 1e-9);
+    }
+
+    // Distance 2, so u must fall to 1, and an instrument of exactly that settles it.
+    [Fact]
+    public void OtherInstrument_thatJustSettles_isNamed()
+    {
+        var parts = new UncertaintyParts(0, 1, 20, 0);
+        var step = NextStep.After(Verdict.Judge(8, parts.Combined, Limits.AtMost(10)), parts, [new("rule", 1, 1)], "mm");
+        Assert.Equal(NextStepKind.OtherInstrument, step.Kind);
+        Assert.Equal(1, step.UncertaintyNeeded);
+    }
+
     private static NextStep After(double value, UncertaintyParts parts, double upper) =>
         NextStep.After(Verdict.Judge(value, parts.Combined, Limits.AtMost(upper)), parts, s_shelf, "mm");
 }

@@ -103,6 +103,13 @@ public class VerdictTests
     public void Probability95_insideFactor_byWidthOfBand(double width, double factor) =>
         Assert.Equal(factor, DecisionRule.Probability95.InsideFactor(width), 1e-6);
 
+    // Two guards of 2u fill a band of 4u; a narrower one has no room for a proven value.
+    [Theory]
+    [InlineData(4, 2)]
+    [InlineData(3.999, double.PositiveInfinity)]
+    public void ExpandedUncertainty_insideFactor_byWidthOfBand(double width, double factor) =>
+        Assert.Equal(factor, DecisionRule.ExpandedUncertainty.InsideFactor(width));
+
     [Fact]
     public void Judge_anyValue_wordsStandInOrderAndAgreeWithProbability() =>
         Gen.Select(Gen.Double[9, 11], Gen.Double[0.001, 0.2]).Sample((value, u) =>
