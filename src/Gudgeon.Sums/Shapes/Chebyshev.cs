@@ -13,7 +13,14 @@ internal static class Chebyshev
     private const double Artificial = 1e6;
     private const double Tolerance = 1e-11;
 
-    internal static (double[] Coefficients, double HalfWidth) Fit(IReadOnlyList<double[]> columns, double[] y)
+    // Far more steps than any shape was seen to need.
+    private const int Patience = 500;
+
+    /// <summary>Fits the model.</summary>
+    /// <param name="columns">The model's columns, each as long as <paramref name="y"/>.</param>
+    /// <param name="y">The heights.</param>
+    /// <param name="patience">Steps after which the exchange follows Bland's rule, which is slow and cannot go in circles.</param>
+    internal static (double[] Coefficients, double HalfWidth) Fit(IReadOnlyList<double[]> columns, double[] y, int patience = Patience)
     {
         var start = LeastSquares.Fit(columns, y).Coefficients;
         int n = y.Length, m = columns.Count;
@@ -29,38 +36,34 @@ internal static class Chebyshev
         if (size <= 1e-15 * y.Max(Math.Abs))
             return ([.. start], size);
         var rows = Enumerable.Range(0, n).Select(i => Enumerable.Range(0, m).Select(j => columns[j][i] / scales[j]).ToArray()).ToArray();
-        var prices = Simplex(rows, Array.ConvertAll(residuals, r => r / size));
+        var prices = Simplex(rows, Array.ConvertAll(residuals, r => r / size), patience);
         return ([.. start.Select((b, j) => b + prices[j] * size / scales[j])], prices[m] * size);
     }
 
     // Basis entries: a point's index with its side, or -1 - k for the artificial of constraint k.
-    private static double[] Simplex(double[][] rows, double[] y)
+    private static double[] Simplex(double[][] rows, double[] y, int patience)
     {
         int n = rows.Length, m = rows[0].Length;
         var basis = Enumerable.Range(0, m + 1).Select(k => (Index: -1 - k, Side: 1)).ToArray();
         var right = Vector<double>.Build.Dense(m + 1);
         right[m] = 1;
-        double best = double.NegativeInfinity;
-        var idle = 0;
-        while (true)
+        for (var step = 0; ; step++)
         {
+            var first = step >= patience;
             var matrix = Matrix<double>.Build.Dense(m + 1, m + 1, (row, at) => Entry(rows, basis[at], row, m));
             var costs = Vector<double>.Build.Dense(m + 1, at => basis[at].Index < 0 ? -Artificial : basis[at].Side * y[basis[at].Index]);
             var prices = matrix.Transpose().LU().Solve(costs);
             var lu = matrix.LU();
             var weights = lu.Solve(right);
-            var value = costs * weights;
-            idle = value > best + Tolerance ? 0 : idle + 1;
-            best = Math.Max(best, value);
 
-            // The farthest point enters; after a row of idle steps the first that may, which cannot go in circles (Bland).
-            var entering = Entering(rows, y, prices, idle > 2 * (m + 1));
+            // The farthest point enters; by Bland's rule the first that may.
+            var entering = Entering(rows, y, prices, first);
             if (entering.Side == 0)
                 return Array.Exists(basis, b => b.Index < 0)
                     ? throw new ArgumentException("The points do not determine the shape: too many lie on one line or in one place.")
                     : prices.ToArray();
             var direction = lu.Solve(Vector<double>.Build.Dense(m + 1, row => Entry(rows, entering, row, m)));
-            basis[Leaving(basis, weights, direction, idle > 2 * (m + 1))] = entering;
+            basis[Leaving(basis, weights, direction, first)] = entering;
         }
     }
 
@@ -70,7 +73,8 @@ internal static class Chebyshev
     private static (int Index, int Side) Entering(double[][] rows, double[] y, Vector<double> prices, bool first)
     {
         var m = rows[0].Length;
-        var most = Tolerance;
+        // While points that do not exist are in the basis the prices are large, and so is what rounding leaves of nothing.
+        var most = Tolerance * Math.Max(1, prices.AbsoluteMaximum());
         var found = (Index: 0, Side: 0);
         for (var i = 0; i < rows.Length; i++)
         {

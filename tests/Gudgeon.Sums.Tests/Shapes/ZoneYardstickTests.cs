@@ -21,6 +21,8 @@ public class ZoneYardstickTests
             var best = (from i in Enumerable.Range(0, z.Length) from j in Enumerable.Range(0, i) select ZoneAt((z[i] - z[j]) / (x[i] - x[j]))).Min();
             var line = Straightness.MinimumZone(x, z);
             Assert.Equal(best, line.Zone, 1e-9);
+            // The slow exchange that cannot go in circles ends there too.
+            Assert.Equal(best, 2 * Chebyshev.Fit([Array.ConvertAll(x, _ => 1.0), x], z, 0).HalfWidth, 1e-9);
             Assert.Equal(line.Zone, ZoneAt(line.Slope), 1e-9);
             // The line runs down the middle of its zone.
             Assert.Equal(line.Zone / 2, x.Select((at, i) => z[i] - line.Intercept - line.Slope * at).Max(), 1e-9);
@@ -35,6 +37,16 @@ public class ZoneYardstickTests
                 : new Point3(100 * Math.Cos(i) + kind, 70 * Math.Sin(i), h)).ToArray();
             Assert.Equal(Narrowest(points), Flatness.MinimumZone(points).Zone, 1e-7);
         }, iter: 400);
+
+    // The same with the slow exchange, on a lattice where four points lie in many a plane.
+    [Fact]
+    public void Narrowest_plane_is_found_by_the_slow_exchange_too() =>
+        Gen.Int[-2, 2].Array[4, 12].Sample(heights =>
+        {
+            var points = heights.Select((h, i) => new Point3(i % 4 - 1.5, i / 4 + i % 2, h)).ToArray();
+            double[][] columns = [[.. points.Select(_ => 1.0)], [.. points.Select(p => p.X)], [.. points.Select(p => p.Y)]];
+            Assert.Equal(Narrowest(points), 2 * Chebyshev.Fit(columns, [.. points.Select(p => p.Z)], 0).HalfWidth, 1e-7);
+        }, iter: 200);
 
     // One axis in thousandths of the other: the columns of the programme differ by a million.
     [Fact]
