@@ -29,15 +29,20 @@ public sealed class BrowserFixture : IAsyncLifetime
     /// <summary>A browser of its own for a person who has set letters to twice the usual size.</summary>
     public Task<IBrowser> LaunchWithLargeLetters() => Launch("--blink-settings=defaultFontSize=32");
 
+    /// <summary>A browser of its own whose camera shows a film over and over.</summary>
+    public Task<IBrowser> LaunchWithCamera(string film) => Launch("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream", $"--use-file-for-fake-video-capture={film}");
+
     private Task<IBrowser> Launch(params string[] more) => playwright!.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
     {
         ExecutablePath = "/usr/bin/chromium",
         Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", .. more],
     });
 
-    public async Task<IPage> Open(Uri address, ViewportSize size, bool night = false, bool script = true)
+    public Task<IPage> Open(Uri address, ViewportSize size, bool night = false, bool script = true) => Open(browser!, address, size, night, script);
+
+    public static async Task<IPage> Open(IBrowser browser, Uri address, ViewportSize size, bool night = false, bool script = true)
     {
-        var context = await browser!.NewContextAsync(new BrowserNewContextOptions
+        var context = await browser.NewContextAsync(new BrowserNewContextOptions
         {
             BaseURL = address.ToString(),
             ViewportSize = size,

@@ -3,6 +3,7 @@ using Gudgeon.Engine;
 using Gudgeon.Host;
 using Gudgeon.Journal;
 using Gudgeon.Pages;
+using Gudgeon.Photos;
 using Gudgeon.Shop;
 using Gudgeon.Sums;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -26,7 +27,9 @@ public sealed class LabelsSlice : ISlice
         book.MapGet("/labels", (Visit visit) => new RazorComponentResult<LabelsPage>(new { Visit = visit }));
         book.MapPost("/labels", Make);
         book.MapGet("/labels/print", Print);
-        app.MapGet("/k", (string? code) => Back.To($"/k/{Uri.EscapeDataString(code ?? "")}"));
+        app.MapGet("/k", (string? code) => Back.To(Href(code ?? "")));
+        app.MapGet("/scan", () => new RazorComponentResult<ScanPage>(new { Refusals = Array.Empty<Refusal>() }));
+        app.MapPost("/scan", Scan);
         app.MapGet("/k/{code}", Answer);
     }
 
@@ -80,6 +83,24 @@ public sealed class LabelsSlice : ISlice
         var start = int.TryParse(from, NumberStyles.None, CultureInfo.InvariantCulture, out var first) && first >= 1 && first <= paper.Each ? first - 1 : 0;
         LabelMade[] labels = [.. (codes ?? "").Split(',').Where(visit.Bench.Labels.ContainsKey).Select(c => visit.Bench.Labels[c])];
         return new RazorComponentResult<LabelPrintPage>(new { Visit = visit, Paper = paper, Start = start, Labels = labels, Address = ShopDoor.AddressFor(visit.Http, options), IsOpen = options.Shop });
+    }
+
+    internal static string Href(string code) => $"/k/{Uri.EscapeDataString(code)}";
+
+    /// <summary>Reads the square in a photo and goes on to what its label says. The photo is not kept.</summary>
+    private static async Task<IResult> Scan(HttpContext context, TimeProvider clock)
+    {
+        var read = Outcome.Refused<string>(new Refusal("photo of a label", "no file", "one photo", "Photograph the label, or type its code"));
+        await PhotoDoor.EachFile(context, [], async (name, body) =>
+            read = (await SquareReader.Read(Path.GetTempPath(), body, name, clock.LocalTimeZone, context.RequestAborted)).Then(seen => LabelSquare.CodeIn(seen.Text)));
+        var byScript = context.Request.Headers.Accept.ToString().StartsWith("application/json", StringComparison.Ordinal);
+        return (read.Ok, byScript) switch
+        {
+            (true, true) => Results.Json(new { href = Href(read.Value) }),
+            (true, false) => Back.To(Href(read.Value)),
+            (false, true) => Results.Json(new { refusals = read.Refusals }, statusCode: StatusCodes.Status422UnprocessableEntity),
+            (false, false) => new RazorComponentResult<ScanPage>(new { read.Refusals }) { StatusCode = StatusCodes.Status422UnprocessableEntity },
+        };
     }
 
     /// <summary>What is this and where does it go, in whichever book has the code.</summary>

@@ -2,9 +2,6 @@ using System.Globalization;
 using Gudgeon.Journal;
 using Gudgeon.Pages;
 using Gudgeon.Sums;
-using SkiaSharp;
-using ZXing;
-using ZXing.Common;
 
 namespace Gudgeon.Photos;
 
@@ -17,30 +14,19 @@ public static class ClockSquare
     private const string Mark = "GUDGEON CLOCK ";
     private const string Instant = "yyyyMMddHHmmss";
 
-    /// <summary>Large enough for the square to be read when it fills a third of the picture.</summary>
-    private const int ReadPixels = 2000;
+    private const string Expected = "the square of the clock page, sharp and whole";
 
     public static string Svg(DateTimeOffset now) => Squares.Svg(Text(now));
 
     public static string Text(DateTimeOffset now) => Mark + now.UtcDateTime.ToString(Instant, CultureInfo.InvariantCulture);
 
     /// <summary>Reads a photo of the square. The photo itself is not kept.</summary>
-    public static async Task<Outcome<CameraClock>> Read(string bookFolder, Stream body, string name, TimeZoneInfo zone, CancellationToken cancel)
-    {
-        var aside = new PhotoFolder(Path.Combine(bookFolder, "photos", $"clock-{Guid.NewGuid():N}"));
-        try
-        {
-            return (await aside.Take(body, name, zone, cancel)).Then(arrival =>
-                arrival.Notes.Taken is not { } taken ? Refuse(name, "a photo that does not say when it was taken", "a photo as the camera made it")
-                : arrival.Width == 0 ? Refuse(name, "a photo that cannot be opened here", "a JPEG")
-                : Picture.Open(aside.Original(arrival.Hash, arrival.Type), arrival.Type, name).Then(picture => InstantIn(picture, name))
-                    .Then(instant => Outcome.Of(new CameraClock(arrival.Notes.Camera, TimeSpan.FromSeconds(Math.Round((taken - instant).TotalSeconds))))));
-        }
-        finally
-        {
-            Directory.Delete(Path.GetDirectoryName(aside.Folder)!, recursive: true);
-        }
-    }
+    public static async Task<Outcome<CameraClock>> Read(string bookFolder, Stream body, string name, TimeZoneInfo zone, CancellationToken cancel) =>
+        (await SquareReader.Read(bookFolder, body, name, zone, cancel)).Then(seen =>
+            seen.Notes.Taken is not { } taken ? Refuse(name, "a photo that does not say when it was taken", "a photo as the camera made it")
+            : seen.Text is null ? Refuse(name, "no square that can be read", Expected)
+            : InstantIn(seen.Text) is not { } instant ? Refuse(name, "another square than the clock's", Expected)
+            : Outcome.Of(new CameraClock(seen.Notes.Camera, TimeSpan.FromSeconds(Math.Round((taken - instant).TotalSeconds)))));
 
     /// <summary>How far the first clock is ahead of the second, both typed as <c>2026-03-29 14:05:06</c>.</summary>
     public static Outcome<TimeSpan> Typed(string camera, string right)
@@ -57,32 +43,9 @@ public static class ClockSquare
         return clock;
     }
 
-    private static Outcome<DateTimeOffset> InstantIn(Picture picture, string name)
-    {
-        using (picture)
-        {
-            return picture.Decode(ReadPixels, name).Then(bitmap =>
-            {
-                using (bitmap)
-                {
-                    var text = Decode(bitmap);
-                    return text?.StartsWith(Mark, StringComparison.Ordinal) == true
-                        && DateTimeOffset.TryParseExact(text[Mark.Length..], Instant, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var instant)
-                        ? Outcome.Of(instant)
-                        : Refuse<DateTimeOffset>(name, text is null ? "no square that can be read" : "another square than the clock's", "the square of the clock page, sharp and whole");
-                }
-            });
-        }
-    }
+    private static DateTimeOffset? InstantIn(string text) =>
+        text.StartsWith(Mark, StringComparison.Ordinal) && DateTimeOffset.TryParseExact(text[Mark.Length..], Instant, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var instant) ? instant : null;
 
-    private static string? Decode(SKBitmap bitmap)
-    {
-        var reader = new BarcodeReaderGeneric { Options = new DecodingOptions { TryHarder = true, PossibleFormats = [BarcodeFormat.QR_CODE] } };
-        return reader.Decode(new RGBLuminanceSource(bitmap.Bytes, bitmap.Width, bitmap.Height, RGBLuminanceSource.BitmapFormat.RGBA32))?.Text;
-    }
-
-    private static Outcome<CameraClock> Refuse(string name, string met, string expected) => Refuse<CameraClock>(name, met, expected);
-
-    private static Outcome<T> Refuse<T>(string name, string met, string expected) =>
-        Outcome.Refused<T>(new Refusal(name, met, expected, "Take the photo again from nearer, or type both times below the square"));
+    private static Outcome<CameraClock> Refuse(string name, string met, string expected) =>
+        Outcome.Refused<CameraClock>(new Refusal(name, met, expected, "Take the photo again from nearer, or type both times below the square"));
 }
