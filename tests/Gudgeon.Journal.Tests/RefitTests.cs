@@ -2,6 +2,20 @@ namespace Gudgeon.Journal.Tests;
 
 public class RefitTests
 {
+    // One was told to come out, three went in, two of them new: two old ones more must have come out, and nothing more than three holes can be full.
+    [Fact]
+    public void Count_taken_after_new_ones_went_in_fills_no_hole_twice()
+    {
+        using var book = new TestBook();
+        book.Good(new TakeOff("own.injector", [new OutLot(1, "", "", "tray")], All: false), new Tell(new PartOn("own.injector")), new Tell(new FastenersIn("j-own.injector", 3, Fresh: 2)));
+
+        book.Good(new Tell(new FastenersCounted("j-own.injector", 3)));
+
+        var joint = book.Bench.Joint("j-own.injector");
+        Assert.Equal((3, 3, 2, JointPhase.Done), (joint.Required, joint.In, joint.Fresh, joint.Phase));
+        Assert.Equal([("engine", 3), ("scrap", 2)], joint.Lots.Select(l => (l.Where.Spot.ToString().ToLowerInvariant(), l.Count)));
+    }
+
     [Fact]
     public void WayBackOn_is_the_other_way_round()
     {

@@ -100,6 +100,14 @@ public sealed class JointState
 
     public bool IsOpen => Phase is JointPhase.HalfUndone or JointPhase.Undone or JointPhase.HalfDone;
 
+    /// <summary>Some are back in: done when none is wanted any more. New ones took the place of what is left over then.</summary>
+    internal void Settle()
+    {
+        Phase = In == Required ? JointPhase.Done : JointPhase.HalfDone;
+        if (Phase == JointPhase.Done)
+            Move(l => l.Where.IsAtHand, AtHand, Whereabouts.Scrap);
+    }
+
     internal void Open(Lot lot)
     {
         if (lot.Count > 0)

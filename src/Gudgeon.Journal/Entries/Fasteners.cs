@@ -205,12 +205,7 @@ public sealed record FastenersIn(string Joint, int Count, int Fresh = 0, bool Al
             state.Standing = Standing.Counted;
         }
 
-        state.Phase = state.In == state.Required ? JointPhase.Done : JointPhase.HalfDone;
-        if (state.Phase == JointPhase.Done)
-        {
-            // New ones took their place: what is left over is not wanted back.
-            state.Move(l => l.Where.IsAtHand, state.AtHand, Whereabouts.Scrap);
-        }
+        state.Settle();
     }
 }
 
@@ -310,7 +305,10 @@ public sealed record FastenersCounted(string Joint, int Count, string Size = "",
         var more = Count - (state.Opened - state.Fresh);
         if (more > 0)
         {
-            state.Open(new Lot(state.Phase is JointPhase.Undone ? Whereabouts.Unplaced : Whereabouts.Engine, more, Size, Fastener));
+            // Holes that new ones fill already have no room for those that nobody told of before: these must have come out.
+            var room = state.Phase is JointPhase.Undone ? 0 : Math.Clamp(Count - state.In, 0, more);
+            state.Open(new Lot(Whereabouts.Engine, room, Size, Fastener));
+            state.Open(new Lot(Whereabouts.Unplaced, more - room, Size, Fastener));
         }
         else if (more < 0)
         {
@@ -326,7 +324,7 @@ public sealed record FastenersCounted(string Joint, int Count, string Size = "",
         state.Standing = Standing.Counted;
         if (state.Phase is JointPhase.HalfDone or JointPhase.Done)
         {
-            state.Phase = state.In == Count ? JointPhase.Done : JointPhase.HalfDone;
+            state.Settle();
         }
     }
 }
