@@ -55,6 +55,8 @@ internal sealed record Characteristic(string Name, string Kind, Quantity Quantit
             book.Add(word, new(word == "out of true" ? "run-out" : "flatness", "", Quantity.Length, 0, 3));
         foreach (string word in new[] { "stretch" })
             book.Add(word, new("stretch", "", Quantity.Length, 0.01m, 10));
+        foreach (string word in new[] { "slack" })
+            book.Add(word, new("slack", "", Quantity.Length, 0.5m, 60));
         foreach (string word in new[] { "protrusion", "stand out", "proud" })
             book.Add(word, new("protrusion", "liner", Quantity.Length, -0.5m, 2));
         foreach (string word in new[] { "clearance", "oil clearance" })

@@ -22,6 +22,9 @@ internal sealed partial class MeasureReader
         (what, to) = Qualify(at, what, found.To, end);
         if (spots.Count > 0 && Spot(at, end, what.Kind, what.Name) is { Spots.Count: > 0 } again)
             spots = again.Spots;
+        // "big end clearance": of which bearing, so that the positions have a name.
+        if (what.Kind.Length == 0 && what.Name == "clearance")
+            what = what with { Kind = Enumerable.Range(noun, to - noun).Any(i => Word(i) is "big" or "rod") ? "rod-shell" : Enumerable.Range(noun, to - noun).Any(i => Word(i) is "main" or "mains") ? "main-shell" : "" };
         while (to < end && (tokens[to].Sort == TokenSort.Comma || Word(to) is "now" or "are" or "in" or "order" or "on" or "then" or "for" or "the" or "readings" or "journals" && Spot(to, end, what.Kind, what.Name).Spots.Count == 0))
             to++;
         var items = new List<RowItem>();
@@ -56,7 +59,8 @@ internal sealed partial class MeasureReader
                 int stop = i == item.Positions.Count - 1 ? past : item.From + i + 1;
                 if (from >= stop || stop > past)
                     return null;
-                var thing = ThingOf(what, [item.Positions[i]], at);
+                if (ThingOf(what, [item.Positions[i]], at) is not { } thing)
+                    return null;
                 var measured = new Measured(what.Name, thing, [ways[0]], "", Said(item.From, item.To));
                 reads.Add(new MeasureRead(from, stop, [.. ways.Select(w => measured with { Values = [w] })], thing, null));
             }
@@ -92,6 +96,8 @@ internal sealed partial class MeasureReader
     {
         int at = from;
         var spots = told;
+        if (told.Count == 0 && Figured(from, end, what) is { } led)
+            return led;
         if (told.Count == 0)
             (spots, at) = Spot(from, end, what.Kind, what.Name);
         if (spots.Count == 0)
@@ -114,6 +120,20 @@ internal sealed partial class MeasureReader
         if (Word(to) is "each" or "both")
             to++;
         return to >= end || tokens[to].IsBreak || Word(to) is "and" or "but" or "while" or "so" ? new RowItem(spots, from, to, figure.Value, unit, at, figure.To, Linked: at > bare) : null;
+    }
+
+    /// <summary>"sixteen thou on one through four": the figure before where it was taken.</summary>
+    private RowItem? Figured(int from, int end, Characteristic what)
+    {
+        if (NumberWords.At(tokens, from) is { Sort: NumSort.Ordinal } || Figures.At(tokens, from, what.Quantity is Quantity.Pressure, null) is not { } figure)
+            return null;
+        int to = figure.To;
+        string unit = "";
+        if (Units.At(tokens, to) is { } read)
+            (unit, to) = read;
+        return Word(to) == "on" && Spot(to + 1, end, what.Kind, what.Name) is { Spots.Count: > 0 } spot && (spot.To >= end || tokens[spot.To].IsBreak || Word(spot.To) == "and")
+            ? new RowItem(spot.Spots, from, spot.To, figure.Value, unit, from, figure.To, Linked: true)
+            : null;
     }
 
     /// <summary>"the same", "the same as the first", "ditto": the figure that is meant, and one past it.</summary>

@@ -43,6 +43,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
             return Read(at, at + 1, end, new Characteristic("valve clearance", Word(at).StartsWith('e') ? "valve-ex" : "valve-in", Quantity.Length, 0.01m, 1.5m) { Series = true }, true);
         if (NumberWords.At(tokens, at) is { Sort: NumSort.Decimal, Value: < 1.5m and > 0 } gap && Word(gap.To) is "inlet" or "inlets" or "intake" or "exhaust" or "exhausts" && (gap.To + 1 >= tokens.Count || tokens[gap.To + 1].IsBreak || Word(gap.To + 1) is "and") && tokens.Any(t => t.Stem is "clearance" or "lash" or "tappet" or "gap"))
             return ValveGap(at, gap.Value, gap.To, gap.To + 1, Word(gap.To).StartsWith('e') ? "valve-ex" : "valve-in", "");
+        if (Gap(at) is { } led)
+            return led;
         if (NumberWords.At(tokens, at) is { IsCount: true, Value: >= 2 and <= 40 } thou && Units.At(tokens, thou.To) is { Unit: "thou" } thouUnit && Word(thouUnit.To) == "on" && Valves(thouUnit.To + 1) is { } valves)
             return ValveGap(at, thou.Value, thouUnit.To, valves.To, valves.Kind, "thou");
         if (Word(at) is "cylinder" or "cyl" && NumberWords.At(tokens, at + 1) is { IsCount: true } cylinder && (Word(cylinder.To) is "mikes" or "measures" or "measured" or "miked" or "reads" || (Word(cylinder.To) is "at" or "top" or "bottom" or "middle" && FollowedByNumber(cylinder.To, end))))
@@ -77,34 +79,6 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         var read = Characteristic.Book.Longest(tokens, to) is { Values: [var what, ..] } found && FollowedByNumber(found.To, end) ? Read(to, found.To, end, what) : null;
         told = null;
         return read is null ? null : read with { From = at };
-    }
-
-    private (string Kind, int To)? Valves(int at)
-    {
-        while (Word(at) is "both" or "all" or "the" or "every" or "four" or "of" or "eight")
-            at++;
-        string kind = Word(at) is "inlet" or "inlets" or "intake" or "intakes" ? "valve-in" : Word(at) is "exhaust" or "exhausts" ? "valve-ex" : "";
-        int to = kind.Length > 0 ? at + 1 : at;
-        if (tokens.ElementAtOrDefault(to).Stem is "valve")
-            return (kind, to + 1);
-        return kind.Length > 0 && (to >= tokens.Count || tokens[to].IsBreak) ? (kind, to) : null;
-    }
-
-    private MeasureRead ValveGap(int at, decimal value, int figureTo, int to, string kind, string unit)
-    {
-        var lash = new Characteristic("valve clearance", kind, Quantity.Length, 0.01m, 1.5m);
-        var ways = UnitSettler.Settle(value, unit, Said(at, figureTo), lash, context, Inches());
-        var all = kind.Length > 0 ? One(kind, []) : null;
-        if (all is null)
-        {
-            var inlet = One("valve-in", []);
-            all = inlet with { Ids = [.. inlet.Ids, .. One("valve-ex", []).Ids], Name = "valves" };
-        }
-
-        previous = lash;
-        previousTo = to;
-        var measured = new Measured(lash.Name, all, [ways[0]], "", Said(at, to));
-        return new MeasureRead(at, to, [.. ways.Select(w => measured with { Values = [w] })], all, null);
     }
 
     private bool IsRough(int at) => Word(at) is "about" or "around" or "roughly" or "nearly" or "maybe" or "say";
@@ -168,7 +142,7 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         string saidUnit = "";
         int last = at;
         bool whole = what.Quantity is Quantity.Pressure or Quantity.Mass or Quantity.Percent;
-        if (what.Series && Word(at) == "in" && Word(at + 1) == "order")
+        if (Word(at) == "in" && Word(at + 1) == "order")
             at += 2;
         while (at < end)
         {

@@ -101,6 +101,8 @@ internal static class NumberWords
                 return new Num(next == "half" ? 0.5m : 0.25m, NumSort.Fraction, at, at + 2);
             case "half" when next == "a" && Word(tokens, at + 2) == "dozen":
                 return new Num(6, NumSort.Whole, at, at + 3);
+            case "half" when next == "an" && Word(tokens, at + 2) == "inch":
+                return new Num(0.5m, NumSort.Fraction, at, at + 2);
             case "half" when next == "a" && Word(tokens, at + 2) is "thou" or "thousandth" or "hundredth" or "mil" or "mill" or "millimetre" or "tenth" or "degree" or "bar" or "inch":
                 return new Num(0.5m, NumSort.Fraction, at, at + 2);
             case "a" when next is "thou" or "mil" or "micron" && Word(tokens, at - 1) is not ("of" or "half" or "quarter"):

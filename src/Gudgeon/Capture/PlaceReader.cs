@@ -325,8 +325,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         if (id is not null && before.Any(b => b is "top" or "bottom" or "left" or "right" or "middle" or "front" or "back"))
             return null;
         string label = string.Join(" ", before.Append(spoken));
-        if (id is null && lidded == end && helped && Word(end) == "with" && (Determiners.Contains(Word(end + 1)) ? end + 2 : end + 1) is var inside && Free(inside) && (inside + 1 >= tokens.Count || tokens[inside + 1].IsBreak || Word(inside + 1) is "in" or "on" or "and") && !Lexicon.Containers.Longest(tokens, inside).Values.Any())
-            return ($"{label} {Text(end, inside + 1)}", Word(inside + 1) is "in" or "on" && Word(inside + 2) is "it" or "them" ? inside + 3 : inside + 1);
+        if (id is null && lidded == end && helped && Word(end) == "with" && (Determiners.Contains(Word(end + 1)) ? end + 2 : end + 1) is var inside && (Free(inside) || Within.Contains(Word(inside))) && (inside + 1 >= tokens.Count || tokens[inside + 1].IsBreak || Word(inside + 1) is "in" or "on" or "and" or "so") && (Within.Contains(Word(inside)) || Lexicon.Containers.Longest(tokens, inside).Values.Count == 0))
+            return (Word(inside) == "holes" ? label : $"{label} {Text(end, inside + 1)}", Word(inside + 1) is "in" or "on" && Word(inside + 2) is "it" or "them" ? inside + 3 : inside + 1);
         if (id is null && lidded > end)
             return ($"{label} {string.Join(" ", Enumerable.Range(end, lidded - end).Select(i => tokens[i].Text))}", lidded);
         return (id is null ? label : $"{label} {id}", end);
@@ -341,6 +341,9 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
     }
 
     private bool IsLot(Num n) => Lexicon.Fasteners.Longest(tokens, n.To).Values.Count > 0 || (Word(n.To) == "m" && NumberWords.At(tokens, n.To + 1) is not null);
+
+    /// <summary>What a box or a board may have to keep things apart.</summary>
+    private static readonly HashSet<string> Within = ["holes", "nails", "pegs", "dividers", "slots", "lids", "labels", "compartments", "hooks", "pins", "foam", "handles", "wheels"];
 
     private static readonly HashSet<string> Ornaments = [.. PlaceWords("ornament")];
 

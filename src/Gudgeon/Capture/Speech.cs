@@ -30,6 +30,9 @@ internal static class Speech
     /// <summary>After these the last word belongs to what is said: till then, looks like.</summary>
     private static readonly HashSet<string> NoTagAfter = ["till", "until", "by", "since", "back", "or", "think", "do", "guess", "say", "hope", "looks", "feels", "sounds", "the", "one", "it", "ever", "not", "is", "are"];
 
+    /// <summary>After "righto possum" these go on to say what is told.</summary>
+    private static readonly HashSet<string> Told = ["you", "we", "i", "first", "now", "this", "that", "here", "the", "there", "it", "see", "look", "hold", "pass"];
+
     public static List<Token> Settle(List<Token> tokens)
     {
         var plain = Worded(tokens);
@@ -66,7 +69,7 @@ internal static class Speech
             return opener;
         if (starts && (Find(Pauses, tokens, at).To is var pause && pause > at && pause < tokens.Count && tokens[pause].IsBreak))
             return pause;
-        if (starts && Math.Max(Find(Calls, tokens, at).To, Find(Mates, tokens, at).To) is var call && call > at && Pause(tokens, call))
+        if (starts && Math.Max(Find(Calls, tokens, at).To, Find(Mates, tokens, at).To) is var call && call > at && (Pause(tokens, call) || (opens && at > 0 && !tokens[at - 1].IsBreak && Told.Contains(tokens[call].Text))))
             return call;
         if (!starts && Find(Mates, tokens, at).To is var mate && mate > at && Ends(tokens, mate) && !Owning.Contains(before[^1].Text) && NumberWords.At(before, before.Count - 1) is null)
             return mate;
