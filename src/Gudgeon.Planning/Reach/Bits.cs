@@ -5,6 +5,8 @@ namespace Gudgeon.Planning.Reach;
 /// <summary>Sets of small numbers as rows of bits: union, subset and weight run a word at a time.</summary>
 internal static class Bits
 {
+    public static IEqualityComparer<ulong[]> Comparer { get; } = new RowComparer();
+
     public static ulong[] Empty(int count) => new ulong[(count + 63) >> 6];
 
     public static bool Has(ulong[] row, int item) => (row[item >> 6] & (1UL << (item & 63))) != 0;
@@ -72,5 +74,20 @@ internal static class Bits
                 left &= left - 1;
             }
         }
+    }
+
+    public static int Hash(ReadOnlySpan<ulong> row)
+    {
+        var hash = 14695981039346656037UL;
+        foreach (var word in row)
+            hash = BitOperations.RotateLeft((hash ^ word) * 0x9E3779B97F4A7C15UL, 29);
+        return (int)(hash ^ (hash >> 32));
+    }
+
+    private sealed class RowComparer : IEqualityComparer<ulong[]>
+    {
+        public bool Equals(ulong[]? x, ulong[]? y) => x.AsSpan().SequenceEqual(y);
+
+        public int GetHashCode(ulong[] row) => Hash(row);
     }
 }

@@ -26,9 +26,12 @@ internal static class MustSets
                     continue;
                 workedOutAt[node] = ++now;
                 WorkOut(wiring, must, node, row, way, common);
-                if (must[node] is { } before && Bits.Same(row, before))
+                if (must[node] is not { } before)
+                    must[node] = (ulong[])row.Clone();
+                else if (Bits.Same(row, before))
                     continue;
-                must[node] = (ulong[])row.Clone();
+                else
+                    row.CopyTo(before, 0);
                 changedAt[node] = ++now;
                 changed = true;
             }

@@ -34,7 +34,7 @@ public static class ReachSolver
                 throw new ArgumentOutOfRangeException(nameof(targets), target, $"a target is one of the {network.Nodes.Length} nodes, numbered from 0");
         }
         var scale = WeightScale.Of(network);
-        var reduced = ReducedNetwork.Build(network, targets, [.. network.Nodes.Select(scale.Weigh)]);
+        var reduced = ReducedNetwork.Build(network, targets, scale);
         if (reduced is null)
             return null;
         var search = new Search(reduced, steps);
@@ -58,14 +58,22 @@ internal readonly record struct WeightScale(long PerSecond, long PerFluidLine)
 {
     public static WeightScale Of(AndOrNetwork network)
     {
-        var open = network.Nodes.Where(node => !node.IsDone).ToList();
         try
         {
             checked
             {
-                var perFluidLine = open.Sum(node => (long)node.ThingsOff) + 1;
-                var perSecond = (open.Sum(node => (long)node.FluidLines) + 1) * perFluidLine;
-                var all = (open.Sum(node => node.CostSeconds) + 1) * perSecond;
+                var (seconds, fluidLines, thingsOff) = (0L, 0L, 0L);
+                foreach (var node in network.Nodes)
+                {
+                    if (node.IsDone)
+                        continue;
+                    seconds += node.CostSeconds;
+                    fluidLines += node.FluidLines;
+                    thingsOff += node.ThingsOff;
+                }
+                var perFluidLine = thingsOff + 1;
+                var perSecond = (fluidLines + 1) * perFluidLine;
+                var all = (seconds + 1) * perSecond;
                 if (all < long.MaxValue / 8)
                     return new WeightScale(perSecond, perFluidLine);
             }

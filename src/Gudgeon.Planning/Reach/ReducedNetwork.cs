@@ -2,29 +2,48 @@ namespace Gudgeon.Planning.Reach;
 
 /// <summary>
 /// The part of a network that can matter for one goal, simplified without losing the optimum: what cannot be
-/// undone is gone, choices with one way left have become needs, and alternatives that another one covers,
-/// or that would rest on the very node they serve, are dropped.
+/// undone is gone, what is undone whatever is chosen too, choices with one way left have become needs, alternatives
+/// that another one covers, or that would rest on the very node they serve, are dropped, and nodes that are only ever
+/// undone together are one (<see cref="Folding"/>).
 /// </summary>
 internal sealed class ReducedNetwork
 {
-    private ReducedNetwork(Wiring wiring, long[] weights, int[] original, int goal, ulong[][] mustOf, ulong[][] mustOfAlternative)
+    private readonly int[] nodeOf;
+
+    private ReducedNetwork(Wiring full, int[] original, int[] nodeOf, WeightScale scale, AndOrNetwork network, Wiring wiring, ulong[][] mustOf, ulong[][] mustOfAlternative)
     {
-        Wiring = wiring;
-        Weights = weights;
+        Full = full;
         Original = original;
-        Goal = goal;
+        this.nodeOf = nodeOf;
+        Wiring = wiring;
         MustOf = mustOf;
         MustOfAlternative = mustOfAlternative;
+        Weights = new long[wiring.Count];
+        for (var node = 0; node < original.Length; node++)
+        {
+            var weight = scale.Weigh(network.Nodes[original[node]]);
+            if (nodeOf[node] >= 0)
+                Weights[nodeOf[node]] += weight;
+            else if (nodeOf[node] == Folding.Free)
+                FreeWeight += weight;
+        }
     }
 
+    /// <summary>All that lies below the targets and is not done yet, by numbers of its own; the last is the goal, which stands for all targets together.</summary>
+    public Wiring Full { get; }
+
+    /// <summary>Number of a node of <see cref="Full"/> in the network asked about; the goal has none.</summary>
+    public int[] Original { get; }
+
+    /// <summary>What there is to search.</summary>
     public Wiring Wiring { get; }
 
     public long[] Weights { get; }
 
-    /// <summary>Number in the full network; -1 for the goal, which stands for all targets together.</summary>
-    public int[] Original { get; }
+    public int Goal => nodeOf[^1];
 
-    public int Goal { get; }
+    /// <summary>Weight of what is undone whatever is chosen and is not in <see cref="Wiring"/>.</summary>
+    public long FreeWeight { get; }
 
     /// <summary>Nodes that every way of undoing this node undoes too, itself among them.</summary>
     public ulong[][] MustOf { get; }
@@ -32,148 +51,181 @@ internal sealed class ReducedNetwork
     public ulong[][] MustOfAlternative { get; }
 
     /// <summary>Null when the targets cannot be reached at all.</summary>
-    public static ReducedNetwork? Build(AndOrNetwork network, IReadOnlyCollection<int> targets, long[] weights)
+    public static ReducedNetwork? Build(AndOrNetwork network, IReadOnlyCollection<int> targets, WeightScale scale)
     {
-        var goal = network.Nodes.Length;
-        var needs = new List<int>[goal + 1];
-        var choices = new List<int[][]>[goal + 1];
-        Gather(network, targets, needs, choices);
-        var (all, numbers) = KeepRelevant(needs, choices, goal);
-        var isLost = new bool[goal + 1];
-        Array.Fill(isLost, true);
-        foreach (var node in all.Derive(node => numbers[node] == goal || network.Nodes[numbers[node]].Blocks.Length == 0))
-            isLost[numbers[node]] = false;
-        if (isLost[goal])
+        var (full, original) = Gather(network, targets);
+        var goal = original.Length;
+        if (LeaveOutLost(network, full, original) is not { } verdicts)
             return null;
-        foreach (var node in numbers)
-            Simplify(needs, choices, node, isLost);
-
+        var (wiring, nodeOf) = Folding.Of(full, goal, verdicts);
         while (true)
         {
-            var (wiring, original) = KeepRelevant(needs, choices, goal);
             var mustOf = MustSets.Of(wiring);
             var mustOfAlternative = MustSets.OfAlternatives(wiring, mustOf);
-            if (!Prune(wiring, mustOf, mustOfAlternative, original, choices))
-            {
-                var kept = original.Select(node => node == goal ? 0 : weights[node]).ToArray();
-                var names = original.Select(node => node == goal ? -1 : node).ToArray();
-                return new ReducedNetwork(wiring, kept, names, Array.IndexOf(original, goal), mustOf, mustOfAlternative);
-            }
-            foreach (var node in original)
-                Simplify(needs, choices, node, isLost);
+            if (Prune(wiring, nodeOf[goal], mustOf, mustOfAlternative) is not { } pruned)
+                return new ReducedNetwork(full, original, nodeOf, scale, network, wiring, mustOf, mustOfAlternative);
+            (wiring, var next) = Folding.Of(wiring, nodeOf[goal], pruned);
+            nodeOf = Array.ConvertAll(nodeOf, node => node < 0 ? node : next[node]);
         }
     }
+
+    /// <summary>Whether a node of <see cref="Full"/> is undone when the search has chosen these.</summary>
+    public bool IsUndone(int node, ulong[] chosen) => nodeOf[node] == Folding.Free || (nodeOf[node] >= 0 && Bits.Has(chosen, nodeOf[node]));
 
     /// <summary>Needs and choices of the goal and of all below it; what is done already asks for nothing and is left out.</summary>
-    private static void Gather(AndOrNetwork network, IReadOnlyCollection<int> targets, List<int>[] needs, List<int[][]>[] choices)
+    private static (Wiring Full, int[] Original) Gather(AndOrNetwork network, IReadOnlyCollection<int> targets)
     {
         var nodes = network.Nodes;
-        var goal = nodes.Length;
-        needs[goal] = [.. targets.Where(target => !nodes[target].IsDone).Distinct()];
-        choices[goal] = [];
-        var stack = new Stack<int>(needs[goal]);
+        var needs = new int[]?[nodes.Length];
+        var choices = new int[][][]?[nodes.Length];
+        var stack = new Stack<int>();
+        var left = new List<int>();
+        var ways = new List<int[]>();
+        var open = new List<int[][]>();
+        var goalNeeds = NotDone([.. targets]);
+        Enter(goalNeeds);
         while (stack.TryPop(out var node))
         {
-            if (needs[node] is not null)
-                continue;
-            var own = new List<int>();
+            left.Clear();
             foreach (var need in nodes[node].Needs)
-            {
-                if (nodes[need.Node].IsDone || own.Contains(need.Node))
-                    continue;
-                own.Add(need.Node);
-                stack.Push(need.Node);
-            }
-            needs[node] = own;
-            choices[node] = [];
+                AddNotDone(need.Node);
+            Enter(needs[node] = [.. left]);
+            open.Clear();
             foreach (var choice in nodes[node].Choices)
             {
-                var ways = choice.Alternatives.Select(way => way.Where(member => !nodes[member].IsDone).Distinct().ToArray()).ToArray();
-                if (ways.Any(way => way.Length == 0))
+                ways.Clear();
+                foreach (var way in choice.Alternatives)
+                    ways.Add(NotDone(way.AsSpan()));
+                if (ways.Exists(way => way.Length == 0))
                     continue;
-                choices[node].Add(ways);
-                foreach (var member in ways.SelectMany(way => way))
-                    stack.Push(member);
+                open.Add([.. ways]);
+                foreach (var way in ways)
+                    Enter(way);
+            }
+            choices[node] = [.. open];
+        }
+
+        var original = new List<int>();
+        var number = new int[nodes.Length];
+        for (var node = 0; node < nodes.Length; node++)
+        {
+            if (choices[node] is null)
+                continue;
+            number[node] = original.Count;
+            original.Add(node);
+        }
+        var keptNeeds = new int[original.Count + 1][];
+        var keptChoices = new int[original.Count + 1][][][];
+        for (var k = 0; k < original.Count; k++)
+        {
+            keptNeeds[k] = Renumber(needs[original[k]]!);
+            keptChoices[k] = choices[original[k]]!;
+            foreach (var choice in keptChoices[k])
+            {
+                foreach (var way in choice)
+                    Renumber(way);
             }
         }
-    }
+        keptNeeds[^1] = Renumber(goalNeeds);
+        keptChoices[^1] = [];
+        return (new Wiring(keptNeeds, keptChoices), [.. original]);
 
-    /// <summary>Drops lost alternatives, and turns a choice with one way left into needs.</summary>
-    private static void Simplify(List<int>[] needs, List<int[][]>[] choices, int node, bool[] isLost)
-    {
-        for (var k = choices[node].Count - 1; k >= 0; k--)
+        int[] NotDone(ReadOnlySpan<int> members)
         {
-            var left = choices[node][k].Where(way => !way.Any(member => isLost[member])).ToArray();
-            choices[node][k] = left;
-            if (left.Length != 1)
-                continue;
-            choices[node].RemoveAt(k);
-            needs[node] = [.. needs[node].Union(left[0])];
+            left.Clear();
+            foreach (var member in members)
+                AddNotDone(member);
+            return [.. left];
+        }
+
+        void AddNotDone(int node)
+        {
+            if (!nodes[node].IsDone && !left.Contains(node))
+                left.Add(node);
+        }
+
+        void Enter(int[] below)
+        {
+            foreach (var node in below)
+            {
+                if (needs[node] is not null)
+                    continue;
+                needs[node] = [];
+                stack.Push(node);
+            }
+        }
+
+        int[] Renumber(int[] members)
+        {
+            for (var k = 0; k < members.Length; k++)
+                members[k] = number[members[k]];
+            return members;
         }
     }
 
-    private static (Wiring Wiring, int[] Original) KeepRelevant(List<int>[] needs, List<int[][]>[] choices, int goal)
+    /// <summary>
+    /// Drops the alternatives with a member that can never be undone, and frees what the goal needs without any choice;
+    /// that much is cheap to see at once. Null when the goal cannot be undone.
+    /// </summary>
+    private static Verdicts? LeaveOutLost(AndOrNetwork network, Wiring full, int[] original)
     {
-        var seen = new bool[goal + 1];
-        var stack = new Stack<int>([goal]);
-        seen[goal] = true;
+        var isLost = new bool[full.Count];
+        Array.Fill(isLost, true);
+        foreach (var node in full.Derive(node => node == original.Length || network.Nodes[original[node]].Blocks.Length == 0))
+            isLost[node] = false;
+        if (isLost[^1])
+            return null;
+        var verdicts = new Verdicts(full);
+        for (var way = 0; way < full.Members.Length; way++)
+        {
+            foreach (var member in full.Members[way])
+                verdicts.IsDropped[way] |= isLost[member];
+        }
+        var isNeeded = new bool[full.Count];
+        var stack = new Stack<int>(full.Needs[^1]);
         while (stack.TryPop(out var node))
         {
-            foreach (var below in needs[node])
-                Enter(below);
-            foreach (var ways in choices[node])
-            {
-                foreach (var way in ways)
-                {
-                    foreach (var below in way)
-                        Enter(below);
-                }
-            }
+            if (isNeeded[node])
+                continue;
+            isNeeded[node] = true;
+            foreach (var need in full.Needs[node])
+                stack.Push(need);
         }
-        var original = Enumerable.Range(0, goal + 1).Where(node => seen[node]).ToArray();
-        var number = new int[goal + 1];
-        for (var k = 0; k < original.Length; k++)
-            number[original[k]] = k;
-        var keptNeeds = original.Select(node => needs[node].ConvertAll(below => number[below])).ToList();
-        var keptChoices = original.Select(node => choices[node].ConvertAll(
-            ways => Array.ConvertAll(ways, way => Array.ConvertAll(way, below => number[below])))).ToList();
-        return (new Wiring(keptNeeds, keptChoices), original);
-
-        void Enter(int below)
-        {
-            if (seen[below])
-                return;
-            seen[below] = true;
-            stack.Push(below);
-        }
+        foreach (var node in full.Derive(node => isNeeded[node]))
+            verdicts.IsFree[node] = true;
+        return verdicts;
     }
 
-    /// <summary>True when something was dropped, so that another round may find more.</summary>
-    private static bool Prune(Wiring wiring, ulong[][] mustOf, ulong[][] mustOfAlternative, int[] original, List<int[][]>[] choices)
+    /// <summary>What can go; null when nothing can.</summary>
+    private static Verdicts? Prune(Wiring wiring, int goal, ulong[][] mustOf, ulong[][] mustOfAlternative)
     {
+        var verdicts = new Verdicts(wiring);
         var changed = false;
-        for (var node = 0; node < wiring.Count; node++)
+        foreach (var node in wiring.Derive(node => Bits.Has(mustOf[goal], node)))
         {
-            var below = Bits.Empty(wiring.Count);
+            if (node != goal)
+                verdicts.IsFree[node] = changed = true;
+        }
+        var below = Bits.Empty(wiring.Count);
+        for (var choice = 0; choice < wiring.Owner.Length; choice++)
+        {
+            var node = wiring.Owner[choice];
+            Array.Clear(below);
             foreach (var need in wiring.Needs[node])
                 Bits.Unite(below, mustOf[need]);
-            for (var k = wiring.ChoicesOf[node].Length - 1; k >= 0; k--)
+            var ways = wiring.AlternativesOf[choice];
+            if (Array.Exists(ways, way => Array.TrueForAll(wiring.Members[way], member => Bits.Has(below, member))))
             {
-                var ways = wiring.AlternativesOf[wiring.ChoicesOf[node][k]];
-                if (ways.Any(way => wiring.Members[way].All(member => Bits.Has(below, member))))
-                {
-                    choices[original[node]].RemoveAt(k);
-                    changed = true;
-                    continue;
-                }
-                var kept = ways.Where((way, at) => !Bits.Has(mustOfAlternative[way], node) && !IsCovered(at, ways, mustOfAlternative)).ToArray();
-                if (kept.Length == ways.Length)
-                    continue;
-                changed = true;
-                choices[original[node]][k] = [.. kept.Select(way => wiring.Members[way].Select(member => original[member]).ToArray())];
+                verdicts.IsMet[choice] = changed = true;
+                continue;
+            }
+            for (var at = 0; at < ways.Length; at++)
+            {
+                if (Bits.Has(mustOfAlternative[ways[at]], node) || IsCovered(at, ways, mustOfAlternative))
+                    verdicts.IsDropped[ways[at]] = changed = true;
             }
         }
-        return changed;
+        return changed ? verdicts : null;
     }
 
     /// <summary>

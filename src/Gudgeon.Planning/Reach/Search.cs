@@ -1,15 +1,15 @@
-using System.Numerics;
-
 namespace Gudgeon.Planning.Reach;
 
 /// <summary>
 /// Branch and bound over the alternatives. A state is a set of nodes that must be undone (closed under what every
 /// way has in common) and the choices it leaves open. Choices that cannot touch each other are solved apart;
-/// parts already solved are remembered.
+/// parts already solved are remembered. The bound of a state also points to a completion, the limit for what follows.
 /// </summary>
 internal sealed class Search
 {
+    // All weights together stay below the half of this: a limit above that says that nothing is known yet.
     private const long Unlimited = long.MaxValue / 4;
+    private const long NoLimit = Unlimited / 2;
     private const int RememberedParts = 50_000;
 
     private readonly ReducedNetwork network;
@@ -17,10 +17,9 @@ internal sealed class Search
     private readonly long[] weights;
     private readonly CutBound cutBound;
     private readonly int[] ignored;
-    private readonly Dictionary<ulong[], Remembered> memory = new(RowComparer.Instance);
+    private readonly Dictionary<ulong[], Remembered> memory = new(Bits.Comparer);
     private readonly long budget;
     private long rootBound;
-    private bool diving;
 
     public Search(ReducedNetwork network, long budget)
     {
@@ -40,21 +39,13 @@ internal sealed class Search
     public (ulong[] Chosen, long Weight, long Bound) Run()
     {
         var start = (ulong[])network.MustOf[network.Goal].Clone();
-        var forced = Bits.WeightBeyond(start, Bits.Empty(wiring.Count), weights);
+        var forced = network.FreeWeight + Bits.WeightBeyond(start, Bits.Empty(wiring.Count), weights);
         var open = new List<int>();
         OpenChoicesOf(start, Bits.Empty(wiring.Count), open);
 
-        diving = true;
-        var first = Best(start, open, Unlimited);
-        diving = false;
-        Steps = 0;
-        var better = Best(start, open, first.Extra);
-        var (chosen, extra) = better.Chosen is null ? (first.Chosen!, first.Extra) : (better.Chosen, better.Extra);
-        return (chosen, forced + extra, forced + (IsProven ? extra : Math.Min(rootBound, extra)));
+        var best = Best(start, open, Unlimited);
+        return (best.Chosen!, forced + best.Extra, forced + (IsProven ? best.Extra : Math.Min(rootBound, best.Extra)));
     }
-
-    private long BoundOf(Regions.Part part, Regions regions, ulong[] chosen, long enough) =>
-        cutBound.Of(part, regions, chosen, weights, enough);
 
     /// <summary>Least extra weight below <paramref name="limit"/> that meets all open choices; no set when there is none.</summary>
     private Completion Best(ulong[] from, List<int> open, long limit)
@@ -62,46 +53,59 @@ internal sealed class Search
         var chosen = (ulong[])from.Clone();
         var extra = 0L;
         var unmet = new List<int>(open);
+        var best = Completion.None(limit);
         while (true)
         {
             Steps++;
-            if (!Propagate(chosen, unmet, ref extra, limit))
-                return Completion.None(limit);
+            if (!Propagate(chosen, unmet, ref extra, best.Extra))
+                return best;
 
             // Circles that stay even if every open choice were met are broken first, so that no part has to answer for them.
             var founded = Founded(chosen, unmet);
             if (!Bits.IsSubset(chosen, founded))
-                return BranchOnSupport(unmet, chosen, founded, extra, limit);
+                return BranchOnSupport(unmet, chosen, founded, extra, best);
             if (unmet.Count == 0)
                 return new Completion(extra, chosen);
 
             // A way that alone costs the limit cannot be part of anything better, so the regions leave it out.
-            var regions = new Regions(wiring, chosen, unmet, ignored, way => Marginal(way, chosen) >= limit - extra);
-            var bounds = new long[regions.Parts.Count];
-            var bound = extra;
+            var regions = new Regions(wiring, chosen, unmet, ignored, way => Marginal(way, chosen) >= best.Extra - extra);
+            var (bounds, found) = (new long[regions.Parts.Count], new Completion[regions.Parts.Count]);
+            var (bound, together) = (extra, new Completion(extra, chosen));
             for (var k = 0; k < bounds.Length; k++)
             {
-                bounds[k] = diving ? 0 : BoundOf(regions.Parts[k], regions, chosen, limit - bound);
-                if (bounds[k] >= limit - bound)
+                bounds[k] = cutBound.Of(regions.Parts[k], regions, chosen, weights, best.Extra - bound);
+                if (bounds[k] >= best.Extra - bound)
                 {
-                    rootBound = Steps == 1 ? limit : rootBound;
-                    return Completion.None(limit);
+                    rootBound = Steps == 1 ? best.Extra : rootBound;
+                    return best;
                 }
                 bound += bounds[k];
+                found[k] = Paid(regions.Parts[k], chosen);
+                together = together.With(found[k]);
             }
-            if (Steps == 1 && !diving)
+            if (Steps == 1)
                 rootBound = bound;
-            var over = diving ? null : Over(unmet, chosen);
-            if (over is not null && Take(over, unmet, chosen, ref extra, limit - bound) is { } isPossible)
+            if (together.Extra < best.Extra)
+                best = together;
+            if (bound >= best.Extra)
+                return best;
+            var over = Over(unmet, chosen);
+            if (Take(over, unmet, chosen, ref extra, best.Extra - bound) is { } isPossible)
             {
                 if (!isPossible)
-                    return Completion.None(limit);
+                    return best;
                 continue;
             }
-            return bounds.Length == 1
-                ? Part(regions.Parts[0], bounds[0], over, chosen, limit - extra).Plus(extra)
-                : Parts(regions, bounds, over, chosen, extra, bound, limit);
+            return Parts(regions, bounds, found, over, chosen, extra, bound, best);
         }
+    }
+
+    /// <summary>A completion out of what the cuts have counted to the last: often the best, or near it.</summary>
+    private Completion Paid(Regions.Part part, ulong[] chosen)
+    {
+        var set = (ulong[])chosen.Clone();
+        cutBound.AddPaid(part, set, network.MustOfAlternative, weights);
+        return new Completion(Bits.WeightBeyond(set, chosen, weights), set);
     }
 
     /// <summary>
@@ -147,22 +151,21 @@ internal sealed class Search
         return forced.Count == 0 ? null : true;
     }
 
-    private Completion Parts(Regions regions, long[] bounds, Dictionary<int, long>? over, ulong[] chosen, long extra, long bound, long limit)
+    private Completion Parts(Regions regions, long[] bounds, Completion[] found, Dictionary<int, long> over, ulong[] chosen, long extra, long bound, Completion best)
     {
-        var union = (ulong[])chosen.Clone();
+        var together = new Completion(extra, chosen);
         for (var k = 0; k < bounds.Length; k++)
         {
             Shade(regions, k, 1);
-            var part = Part(regions.Parts[k], bounds[k], over, chosen, limit - bound + bounds[k]);
+            var part = Part(regions.Parts[k], bounds[k], found[k], over, chosen, best.Extra - bound + bounds[k]);
             Shade(regions, k, -1);
             bound += part.Extra - bounds[k];
-            if (part.Chosen is null || bound >= limit)
-                return Completion.None(limit);
-            extra += part.Extra;
-            Bits.Unite(union, part.Chosen);
+            if (part.Chosen is null || bound >= best.Extra)
+                return best;
+            together = together.With(part);
         }
         // Parts with a circle of support only between them do not exist: such a circle would have joined their regions.
-        return new Completion(extra, union);
+        return together;
     }
 
     /// <summary>While one part is solved, the open choices of the others count as met.</summary>
@@ -177,28 +180,31 @@ internal sealed class Search
         }
     }
 
-    private Completion Part(Regions.Part part, long bound, Dictionary<int, long>? over, ulong[] chosen, long limit)
+    private Completion Part(Regions.Part part, long bound, Completion found, Dictionary<int, long> over, ulong[] chosen, long limit)
     {
-        var key = diving ? null : part.Key(chosen);
-        if (key is not null && memory.TryGetValue(key, out var known))
+        var best = found.Extra < limit ? found : Completion.None(limit);
+        if (bound >= best.Extra)
+            return best;
+        var key = part.Key(chosen);
+        if (memory.TryGetValue(key, out var known))
         {
-            if (known.Added is not null && known.Extra < limit)
+            if (known.Added is not null && known.Extra < best.Extra)
             {
                 var set = (ulong[])chosen.Clone();
                 Bits.Unite(set, known.Added);
                 return new Completion(known.Extra, set);
             }
-            if (known.Extra >= limit)
-                return Completion.None(limit);
+            if (known.Extra >= best.Extra)
+                return best;
         }
         var before = IsProven;
-        var best = BranchOnChoice(part.Open, bound, over, chosen, limit);
-        if (key is not null && before && IsProven && memory.Count < RememberedParts)
+        best = BranchOnChoice(part.Open, bound, over, chosen, best);
+        if (before && IsProven && memory.Count < RememberedParts)
             memory[key] = new Remembered(best.Extra, best.Chosen is null ? null : Beyond(best.Chosen, chosen));
         return best;
     }
 
-    private Completion BranchOnChoice(List<int> unmet, long bound, Dictionary<int, long>? over, ulong[] chosen, long limit)
+    private Completion BranchOnChoice(List<int> unmet, long bound, Dictionary<int, long> over, ulong[] chosen, Completion best)
     {
         var pick = -1;
         var pickLeast = -1L;
@@ -208,14 +214,14 @@ internal sealed class Search
             if (least > pickLeast)
                 (pick, pickLeast) = (choice, least);
         }
-        return BranchOnWays(wiring.AlternativesOf[pick], unmet, chosen, 0, limit, way => bound + (over?[way] ?? 0));
+        return BranchOnWays(wiring.AlternativesOf[pick], unmet, chosen, 0, best, way => bound + over[way]);
     }
 
     /// <summary>
     /// Some nodes only support each other in a circle. Whichever of them is undone first must get a way from
     /// outside the circle: branch on those ways.
     /// </summary>
-    private Completion BranchOnSupport(List<int> unmet, ulong[] chosen, ulong[] founded, long extra, long limit)
+    private Completion BranchOnSupport(List<int> unmet, ulong[] chosen, ulong[] founded, long extra, Completion best)
     {
         var floating = Beyond(chosen, founded);
         var ways = new SortedSet<int>();
@@ -228,15 +234,16 @@ internal sealed class Search
             if (choice >= 0)
                 ways.UnionWith(wiring.AlternativesOf[choice].Where(way => !Bits.Meets(network.MustOfAlternative[way], floating)));
         }
-        return BranchOnWays([.. ways], unmet, chosen, extra, limit, _ => 0);
+        return BranchOnWays([.. ways], unmet, chosen, extra, best, _ => 0);
     }
 
     /// <param name="least">No completion that goes a way adds less.</param>
-    private Completion BranchOnWays(int[] ways, List<int> unmet, ulong[] chosen, long extra, long limit, Func<int, long> least)
+    private Completion BranchOnWays(int[] ways, List<int> unmet, ulong[] chosen, long extra, Completion best, Func<int, long> least)
     {
-        var best = Completion.None(limit);
         foreach (var way in ways.OrderBy(least).ThenBy(way => Marginal(way, chosen)).ThenBy(way => way))
         {
+            if (!IsProven && best.Extra < NoLimit)
+                break;
             var added = Marginal(way, chosen);
             if (Math.Max(extra + added, least(way)) >= best.Extra)
                 continue;
@@ -247,8 +254,6 @@ internal sealed class Search
             var found = Best(next, open, best.Extra - extra - added);
             if (found.Chosen is not null)
                 best = found.Plus(extra + added);
-            if ((diving || !IsProven) && best.Chosen is not null)
-                break;
         }
         return best;
     }
@@ -334,22 +339,15 @@ internal sealed class Search
         public static Completion None(long bound) => new(bound, null);
 
         public Completion Plus(long more) => new(Extra + more, Chosen);
+
+        /// <summary>Both, where they share nothing that was not chosen before.</summary>
+        public Completion With(Completion other)
+        {
+            var union = (ulong[])Chosen!.Clone();
+            Bits.Unite(union, other.Chosen!);
+            return new Completion(Extra + other.Extra, union);
+        }
     }
 
     private readonly record struct Remembered(long Extra, ulong[]? Added);
-
-    private sealed class RowComparer : IEqualityComparer<ulong[]>
-    {
-        public static readonly RowComparer Instance = new();
-
-        public bool Equals(ulong[]? x, ulong[]? y) => x.AsSpan().SequenceEqual(y);
-
-        public int GetHashCode(ulong[] row)
-        {
-            var hash = 14695981039346656037UL;
-            foreach (var word in row)
-                hash = BitOperations.RotateLeft((hash ^ word) * 0x9E3779B97F4A7C15UL, 29);
-            return (int)(hash ^ (hash >> 32));
-        }
-    }
 }

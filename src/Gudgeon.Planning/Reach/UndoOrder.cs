@@ -32,21 +32,21 @@ public static class UndoOrder
     /// </summary>
     internal static ImmutableArray<int> Of(ReducedNetwork reduced, ulong[] chosen)
     {
-        var wiring = reduced.Wiring;
+        var wiring = reduced.Full;
         var rank = new int[wiring.Count];
         Array.Fill(rank, int.MaxValue);
-        var derived = wiring.Derive(node => Bits.Has(chosen, node));
+        var derived = wiring.Derive(node => reduced.IsUndone(node, chosen));
         for (var k = 0; k < derived.Count; k++)
             rank[derived[k]] = k;
 
         var order = ImmutableArray.CreateBuilder<int>();
         var entered = new bool[wiring.Count];
-        var stack = new Stack<(int Node, bool Leaving)>([(reduced.Goal, false)]);
+        var stack = new Stack<(int Node, bool Leaving)>([(wiring.Count - 1, false)]);
         while (stack.TryPop(out var top))
         {
             if (top.Leaving)
             {
-                if (reduced.Original[top.Node] >= 0)
+                if (top.Node < reduced.Original.Length)
                     order.Add(reduced.Original[top.Node]);
                 continue;
             }

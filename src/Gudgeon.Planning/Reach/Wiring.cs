@@ -3,10 +3,12 @@ namespace Gudgeon.Planning.Reach;
 /// <summary>Needs and choices of numbered nodes as flat arrays, readable in both directions.</summary>
 internal sealed class Wiring
 {
-    public Wiring(IReadOnlyList<List<int>> needs, IReadOnlyList<List<int[][]>> choices)
+    /// <param name="needs">Node to the nodes it needs.</param>
+    /// <param name="choices">Node to its choices, each a list of alternatives, each a list of nodes.</param>
+    public Wiring(int[][] needs, int[][][][] choices)
     {
-        Count = needs.Count;
-        Needs = [.. needs.Select(list => list.ToArray())];
+        Count = needs.Length;
+        Needs = needs;
         ChoicesOf = new int[Count][];
         var owners = new List<int>();
         var alternativesOf = new List<int[]>();
@@ -14,16 +16,18 @@ internal sealed class Wiring
         var members = new List<int[]>();
         for (var node = 0; node < Count; node++)
         {
-            ChoicesOf[node] = new int[choices[node].Count];
-            for (var k = 0; k < choices[node].Count; k++)
+            ChoicesOf[node] = choices[node].Length == 0 ? [] : new int[choices[node].Length];
+            for (var k = 0; k < choices[node].Length; k++)
             {
-                ChoicesOf[node][k] = owners.Count;
-                alternativesOf.Add([.. Enumerable.Range(members.Count, choices[node][k].Length)]);
-                foreach (var alternative in choices[node][k])
+                var ways = new int[choices[node][k].Length];
+                for (var at = 0; at < ways.Length; at++)
                 {
+                    ways[at] = members.Count;
                     choiceOf.Add(owners.Count);
-                    members.Add(alternative);
+                    members.Add(choices[node][k][at]);
                 }
+                ChoicesOf[node][k] = owners.Count;
+                alternativesOf.Add(ways);
                 owners.Add(node);
             }
         }
@@ -78,7 +82,9 @@ internal sealed class Wiring
         var order = new List<int>();
         for (var node = 0; node < Count; node++)
         {
-            open[node] = Needs[node].Length + ChoicesOf[node].Count(choice => !met[choice]);
+            open[node] = Needs[node].Length;
+            foreach (var choice in ChoicesOf[node])
+                open[node] += met[choice] ? 0 : 1;
             if (open[node] == 0 && allowed(node))
                 order.Add(node);
         }
@@ -113,7 +119,7 @@ internal sealed class Wiring
         }
         var reversed = new int[Count][];
         for (var node = 0; node < Count; node++)
-            reversed[node] = new int[size[node]];
+            reversed[node] = size[node] == 0 ? [] : new int[size[node]];
         Array.Clear(size);
         for (var k = 0; k < lists.Length; k++)
         {

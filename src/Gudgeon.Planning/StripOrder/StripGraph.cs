@@ -16,8 +16,8 @@ internal sealed class StripGraph
         foreach (var node in chosen)
             IsChosen[node] = true;
         Wiring = new Wiring(
-            [.. nodes.Select(node => node.IsDone ? [] : node.Needs.Select(need => need.Node).Distinct().ToList())],
-            [.. nodes.Select(node => node.IsDone ? [] : node.Choices.Select(choice => choice.Alternatives.Select(way => way.Distinct().ToArray()).ToArray()).ToList())]);
+            [.. nodes.Select(node => node.IsDone ? [] : node.Needs.Select(need => need.Node).Distinct().ToArray())],
+            [.. nodes.Select(node => node.IsDone ? [] : node.Choices.Select(choice => choice.Alternatives.Select(way => way.Distinct().ToArray()).ToArray()).ToArray())]);
         Met = new bool[Wiring.Owner.Length];
         Missing = new short[Wiring.Members.Length];
         for (var way = 0; way < Missing.Length; way++)

@@ -56,8 +56,8 @@ public static class StripPlanner
 
     private static bool[] Undoable(AndOrNetwork network)
     {
-        var needs = network.Nodes.Select(node => node.IsDone ? [] : node.Needs.Select(need => need.Node).Distinct().ToList()).ToList();
-        var choices = network.Nodes.Select(node => node.IsDone ? [] : node.Choices.Select(choice => choice.Alternatives.Select(way => way.Distinct().ToArray()).ToArray()).ToList()).ToList();
+        var needs = network.Nodes.Select(node => node.IsDone ? [] : node.Needs.Select(need => need.Node).Distinct().ToArray()).ToArray();
+        var choices = network.Nodes.Select(node => node.IsDone ? [] : node.Choices.Select(choice => choice.Alternatives.Select(way => way.Distinct().ToArray()).ToArray()).ToArray()).ToArray();
         var free = new bool[network.Nodes.Length];
         foreach (var node in new Wiring(needs, choices).Derive(node => network.Nodes[node].IsDone || network.Nodes[node].Blocks.Length == 0))
             free[node] = true;

@@ -72,6 +72,28 @@ public class ReachSolverTests
     }
 
     [Fact]
+    public void Reach_agrees_with_the_CP_SAT_model_where_there_are_many_circles()
+    {
+        for (var seed = 1; seed <= 150; seed++)
+        {
+            var random = new Random(seed);
+            var count = 20 + random.Next(40);
+            var network = RandomNetworks.Small(random, count, withBlocks: seed % 3 == 0);
+            var target = random.Next(count);
+            var answer = ReachSolver.Solve(network, [target]);
+            var model = ReachYardstick.Solve(network, target, workers: 1, seconds: 30);
+            Assert.True((answer is null) == (model.Status == CpSolverStatus.Infeasible), $"seed {seed}: model {model}, answer {answer}");
+            if (answer is null)
+                continue;
+            Assert.Equal(CpSolverStatus.Optimal, model.Status);
+            Assert.True(
+                (model.Cost, model.FluidLines, model.ThingsOff) == (answer.CostSeconds, answer.FluidLines, answer.ThingsOff) && answer.IsProven,
+                $"seed {seed}: model {model}, answer {answer}");
+            Assert.Null(UndoOrder.FirstBreach(network, answer.Order));
+        }
+    }
+
+    [Fact]
     public void Reach_with_equal_cost_parts_fewer_fluid_lines_then_keeps_more_on()
     {
         var network = new AndOrNetwork(
@@ -115,6 +137,21 @@ public class ReachSolverTests
         var network = RandomNetworks.Large(new Random(5), 2000, 700);
         var answer = ReachSolver.Solve(network, [1999], steps: 1)!;
         Assert.True(answer.CostBoundSeconds <= answer.CostSeconds);
+        Assert.Null(UndoOrder.FirstBreach(network, answer.Order));
+    }
+
+    [Fact]
+    public void Reach_stops_soon_after_the_steps_it_was_given()
+    {
+        // A hard one: proving it takes some hundred steps.
+        var random = new Random(390);
+        var network = RandomNetworks.Small(random, 20 + random.Next(180), withBlocks: false);
+        var proven = ReachSolver.Solve(network, [102])!;
+        var answer = ReachSolver.Solve(network, [102], steps: 5)!;
+        Assert.True(proven.IsProven && proven.Steps > 50, $"took {proven.Steps} steps");
+        Assert.False(answer.IsProven);
+        Assert.InRange(answer.Steps, 6, 15);
+        Assert.InRange(proven.CostSeconds, answer.CostBoundSeconds, answer.CostSeconds);
         Assert.Null(UndoOrder.FirstBreach(network, answer.Order));
     }
 
