@@ -54,9 +54,10 @@ internal sealed partial class MeasureReader
                 return null;
             for (int i = 0; i < item.Positions.Count; i++)
             {
-                // Several positions of one figure share its words: each its own token, the last the rest.
-                int from = reads.Count == 0 ? start : item.From + i;
-                int stop = i == item.Positions.Count - 1 ? past : item.From + i + 1;
+                // Several positions of one figure share its words: the first has all but one token for each of the others.
+                int rest = item.To - (item.Positions.Count - 1);
+                int from = reads.Count == 0 ? start : i == 0 ? item.From : rest + i - 1;
+                int stop = i == item.Positions.Count - 1 ? past : rest + i;
                 if (from >= stop || stop > past)
                     return null;
                 if (ThingOf(what, [item.Positions[i]], at) is not { } thing)
@@ -169,7 +170,8 @@ internal sealed partial class MeasureReader
                 at = last.To;
             }
 
-            if (!(Word(at) is "and" && NumberWords.At(tokens, at + 1) is { } more && (more.IsCount || more.Sort == NumSort.Ordinal)))
+            bool listed = at < end && tokens[at].Sort == TokenSort.Comma && NumberWords.At(tokens, at + 1) is { IsCount: true } next && Word(next.To) == "and" && NumberWords.At(tokens, next.To + 1) is { IsCount: true };
+            if (!((listed || Word(at) is "and") && NumberWords.At(tokens, at + 1) is { } more && (more.IsCount || more.Sort == NumSort.Ordinal) && more.Int > spots[^1] && Units.At(tokens, more.To) is null))
                 break;
             at++;
         }
