@@ -83,8 +83,8 @@ public sealed record EarContext
                 joint = about.Ids[0];
         }
 
-        if (heard.Facts is [Asked { Sort: "where", Thing: { Ids.Count: > 0 } wondered }])
-            (thing, alone, asked) = (wondered.Ids[0], wondered.Ids.Count == 1, wondered);
+        if (heard.Facts is [Asked { Thing: { Ids.Count: > 0 } wondered } question])
+            (thing, alone, asked) = (wondered.Ids[0], wondered.Ids.Count == 1, question.Sort == "where" ? wondered : null);
         bool fitting = heard.Facts.LastOrDefault(f => f is On or Tightened or Capture.Off or Undone or Parted) is { } deed ? deed is On or Tightened : Fitting;
         var last = heard.Facts.Any(f => f is not (Asked or QuestionToSelf or Planned)) ? heard.Facts : Last;
         return this with { LastPlace = heard.Facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place ?? LastPlace, Off = off, Fitting = fitting, LastThing = thing, LastAlone = alone, Sought = asked, Short = lacking, LastJoint = joint, Last = last };

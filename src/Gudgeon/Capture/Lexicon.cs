@@ -24,6 +24,12 @@ internal static class Lexicon
     /// <summary>Words that may be left over beside a deed and leave it certain.</summary>
     public static readonly HashSet<string> Passing = [.. Rows("passing").SelectMany(r => r[1].Split("; "))];
 
+    /// <summary>Who is spoken of and is no thing to be taken off or laid down.</summary>
+    public static readonly HashSet<string> Persons = [.. Rows("persons").SelectMany(r => r[1].Split("; "))];
+
+    /// <summary>Words that say how something is, not what was done.</summary>
+    public static readonly HashSet<string> Copulas = ["is", "'s", "are", "'re", "was", "were", "lies", "lie", "lives", "live", "sits", "sit"];
+
     /// <summary>Stems of plain words and of what is done or found: none of them is a part misspelt.</summary>
     public static readonly HashSet<string> Common =
     [

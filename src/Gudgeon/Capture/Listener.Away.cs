@@ -105,7 +105,7 @@ internal sealed partial class Listener
         var match = Again().Match(clause.Line);
         if (!match.Success || (match.Groups["x"].Success && !Regex.IsMatch(clause.Line, "same|ditto|identical|likewise")))
             return -1;
-        if (Regex.IsMatch(clause.Line, "same (?:size|length|bag|tray|box|place|tin|way|side|order|colour)") && !match.Groups["x"].Success)
+        if (Regex.IsMatch(clause.Line, "\\bsame (?:size|length|bag|place|way|side|order|colour|bolts?|nuts?|studs?|screws?|lengths?|day|time|shape|gasket)\\b") || Lexicon.Containers.Longest(tokens, clause.Tokens(match.Groups[0]).From + 1).Values.Count > 0)
             return -1;
         int end = clause.To;
         while (end < rest.To && tokens[end].Sort == TokenSort.Comma)
@@ -174,7 +174,7 @@ internal sealed partial class Listener
         int same = line.IndexOf("same", StringComparison.Ordinal);
         for (int i = clause.From; i < clause.To; i++)
         {
-            if (Word(i) is "as" or "like" && numbers.Count > 0)
+            if (Word(i) is "as" or "like" or "only" or "but" or "except" && numbers.Count > 0)
                 break;
             if (NumberWords.At(tokens, i) is { IsCount: true } n && n.Int is > 0 and <= 28 && !(Word(i - 1) is "bag" or "tray" or "box" or "bank" or "tin" or "tub"))
             {

@@ -149,6 +149,13 @@ internal sealed partial class Listener
         // "three studs broke off on the left", "broke on number four": which of the parts they hold.
         if (thing.Ids.Count > 1 && thing.Sort is ThingSort.Fasteners or ThingSort.Part && thing.Kind.Length > 0 && WhichAfter(thing, fault.To, stop) is { } which1)
             thing = which1;
+        if (denied && facts.Count > 0 && (seenAt < start || seen is null) && inClause is null && facts[^1] is not Seen and not Damaged)
+        {
+            // "oil filter's off, no metal in it": nothing was found; it stays with what was told.
+            facts[^1] = facts[^1] with { Spans = [.. facts[^1].Spans, .. Spans(all)] };
+            return clause.Count;
+        }
+
         if (denied)
             About(thing, all, t => new Seen(t, Denied(start, fault), words));
         else if (fault.Damage)
@@ -332,6 +339,13 @@ internal sealed partial class Listener
             About(of, told.Tokens, t => line ? new Parted(t) : new Off(t, []));
         else if (told.FromPart && !off && told.Undone && facts.Any(f => f is Damaged { Thing.Sort: ThingSort.Fasteners }))
             About(of, told.Tokens, t => new Off(t, []));
+        // A size alone is no count.
+        if (!told.Undone && told.Place is null && !off && !told.FromPart && lots.All(l => l is { Count: null, Uncounted: false, Fastener: "" }))
+        {
+            Ask(DoubtSort.NotTold, $"How many are there on the {joint.Name}?", told.Tokens);
+            return;
+        }
+
         Fact Make(Thing t) => told.Undone || told.Place is not null || off || told.FromPart ? new Undone(t, lots, told.Place) : new Count(t, lots);
         About(joint, told.Tokens, Make);
         if (lots.All(l => l is { Count: null, Uncounted: false, Size.Diameter: not null }) && lots.Count > 0)

@@ -232,19 +232,21 @@ internal sealed partial class Listener
             return clause.Count;
         }
 
-        string state = (phrase.Act, unable) switch
-        {
-            (Act.Off or Act.Undo or Act.Part, true) => "stuck",
-            (Act.Off, _) => "not off",
-            (Act.On, _) => "not on",
-            (Act.Tighten, _) => "not tight",
-            (Act.Undo, _) => "not undone",
-            _ => $"not {phrase.Word}",
-        };
-        About(thing, Range(clause[0].From, end).Concat(pending.SelectMany(p => Range(p.From, p.To))).Where(k => !tokens[k].IsBreak), t => new Seen(t, state, Said(clause[0].From, end)));
+        NotDone(thing, phrase.Act, unable, Range(clause[0].From, end).Concat(pending.SelectMany(p => Range(p.From, p.To))).Where(k => !tokens[k].IsBreak), Said(clause[0].From, end));
         (topic, seen, seenAt) = (thing, thing, clause[0].From);
         pending.Clear();
         return clause.Count;
+    }
+
+    /// <summary>What was tried in vain is stuck, what was not taken off stays on; of anything else that was not done nothing is recorded.</summary>
+    private void NotDone(Thing thing, Act? act, bool unable, IEnumerable<int> from, string words)
+    {
+        if (unable && act is Act.Off or Act.Undo or Act.Part)
+            About(thing, from, t => new Seen(t, "stuck", words));
+        else if (act == Act.Off && thing.Sort is ThingSort.Part or ThingSort.Line)
+            About(thing, from, t => new LeftOn(t, ""));
+        else
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{words}”", from);
     }
 
     /// <summary>"number one", "on the left side", "two and three" right behind a deed.</summary>

@@ -124,7 +124,7 @@ internal sealed partial class Listener
         {
             if (phrase is FaultPhrase fault)
                 return fault;
-            if (phrase is not WordPhrase { Filler: true } || phrase is WordPhrase { Word: "it" or "there" })
+            if (phrase is not WordPhrase { Word: not ("it" or "there") } word || !(word.Filler || Lexicon.Passing.Contains(word.Word)))
                 return null;
         }
 

@@ -45,7 +45,7 @@ internal sealed partial class Listener
         string line = clause.Line;
         if (Regex.IsMatch(line, "\\b(?:remember|note to self|reminder|remind me|dont forget|make sure|mental note)\\b.*\\b(?:buy|order|get (?:a |some |the |new |more )|pick up)"))
             return -1;
-        if (Reminds().IsMatch(line) || (Means().Match(line) is { Success: true } forgot && Regex.IsMatch(line, "\\b(?:forgot|forgotten|was going to|were going to|meant to|got round to|get round to|ran out of time|no time)\\b") && forgot.Groups["r"].Length > 0 && !Regex.IsMatch(forgot.Groups["r"].Value, "^ (?:about )?(?:that|it|this)$")))
+        if (Reminds().IsMatch(line) || (Means().Match(line) is { Success: true } forgot && Regex.IsMatch(line, "\\b(?:forgot|forgotten|was going to|were going to|meant to|got round to|get round to|ran out of time|no time)\\b") && forgot.Groups["r"].Length > 0 && !Regex.IsMatch(forgot.Groups["r"].Value, "^ (?:about )?(?:that|it|this|already|now|again)$")))
             return Intend(clause);
         if (Regrets().IsMatch(line))
             return Remark(clause);
@@ -132,21 +132,9 @@ internal sealed partial class Listener
             return clause.To;
         }
 
-        string state = acts.Count == 0 ? "not started" : acts[0].Act switch
-        {
-            Act.Off => "not off",
-            Act.On => "not on",
-            Act.Tighten => "not tight",
-            Act.Undo => "not undone",
-            _ => "not " + acts[0].Word,
-        };
-        if (In(clause.From, clause.To).OfType<FaultPhrase>().FirstOrDefault() is { } state1)
-            state = "not " + state1.Fault;
-        else if (acts.Count == 0 && Regex.IsMatch(clause.Line, "\\bon\\b"))
-            state = "not on";
         int stop = clause.To;
         foreach (var one in things.Count > 1 && Regex.IsMatch(clause.Line, " (?:and|or) ") ? things : [thing])
-            About(one, Range(clause.From, stop), t => new Seen(t, state, Said(clause.From, stop)));
+            NotDone(one, acts.FirstOrDefault()?.Act, false, Range(clause.From, stop), Said(clause.From, stop));
         pending.Clear();
         (topic, seen, seenAt) = (thing, thing, clause.From);
         return stop;
@@ -175,7 +163,7 @@ internal sealed partial class Listener
         }
 
         if (thing is not null)
-            thing = Held(thing, clause.From, stop);
+            thing = Held(thing, clause.From, stop) is { Detail: "face" } whole ? whole with { Detail = "" } : Held(thing, clause.From, stop);
         Add(new Planned(thing is null ? null : Whole(thing), Said(from, stop)), Range(from, stop).Where(i => !tokens[i].IsBreak && (i >= clause.From || !used[i])));
         topic = thing ?? topic;
         return Likewise(stop);

@@ -100,8 +100,8 @@ internal sealed partial class Listener
             About(thing, from, t => new LeftOn(t, place.Manner));
         else
         {
-            // What lies in a tray is off the engine, whether or not anybody said so.
-            if (thing is { Sort: ThingSort.Part, Detail.Length: 0 } && place.Sort == PlaceSort.Container && thing.Ids.Count > 0 && !thing.Ids.Any(i => context.Off.Contains(i)) && !offNow.Contains(thing.Code) && !facts.Any(f => f is Back or Off && About(f)!.Ids.Intersect(thing.Ids).Any()))
+            // What was laid in a tray came off the engine; of what is said to be there nobody said when.
+            if (!Lies(from) && thing is { Sort: ThingSort.Part, Detail.Length: 0 } && place.Sort == PlaceSort.Container && thing.Ids.Count > 0 && !thing.Ids.Any(i => context.Off.Contains(i)) && !offNow.Contains(thing.Code) && !facts.Any(f => f is Back or Off && About(f)!.Ids.Intersect(thing.Ids).Any()))
                 Apply(Act.Off, thing, from);
             if (facts.FindLastIndex(f => f is Put p && p.Thing.Equals(thing)) is var earlier and >= 0)
             {
@@ -113,6 +113,18 @@ internal sealed partial class Listener
 
             About(thing, from, t => new Put(t, place));
         }
+    }
+
+    /// <summary>"the head is in the shed": told where it is, not that it was laid there. While a book is stripped, what it holds came off.</summary>
+    private bool Lies(IEnumerable<int> from)
+    {
+        if (context.Off.Count > 0 && !Refitting())
+            return false;
+        int last = from.Max();
+        int first = last;
+        while (first > 0 && !tokens[first - 1].IsEnd)
+            first--;
+        return Range(first, last).Any(k => Lexicon.Copulas.Contains(Word(k))) && !In(first, last).Any(p => p is ActPhrase { Act: Act.Off or Act.Undo or Act.Part });
     }
 
     private void Tag(TagPhrase phrase)

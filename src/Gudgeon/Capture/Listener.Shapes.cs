@@ -208,7 +208,7 @@ internal sealed partial class Listener
             stop++;
         while (stop > a && NoName.Contains(tokens[stop - 1].Text))
             stop--;
-        return stop > a ? new Thing(ThingSort.Unknown, "", [], string.Join(" ", Enumerable.Range(a, stop - a).Select(i => tokens[i].Text)).Replace(" '", "'", StringComparison.Ordinal)) : null;
+        return stop > a && !Range(a, stop).Any(k => Lexicon.Persons.Contains(Word(k)) && Word(k + 1) != "'s") ? new Thing(ThingSort.Unknown, "", [], string.Join(" ", Enumerable.Range(a, stop - a).Select(i => tokens[i].Text)).Replace(" '", "'", StringComparison.Ordinal)) : null;
     }
 
     [GeneratedRegex("^(?:and |so |right ,? ?|ok ,? ?|okay ,? ?|hang on ,? ?|wait ,? ?|hmm ,? ?)*(?<q>is it normal|is that normal|is this normal|is it ok|where'?s?|which|what|when|how|who|whose|why|did i|did we|have i|have we|has the|has it|was the|was it|is the|is there|is it|are the|are there|does|do i|do we|should i|should we|can i|can we|cant remember|cannot remember|dont remember|i cant remember|i dont remember|i forget|forgotten|i have forgotten|no idea where|i wonder|wonder|wondering|not sure|i am not sure|i 'm not sure|need to find out|must find out|find out|check whether|check if|need to check|must check|ask|must ask|need to ask|is it normal|is that normal|is it ok|is this normal|is|whats|wheres|how many|remind me|tell me|dont know|i dont know|anyone know|could i|would it|will it)\\b")]
@@ -224,7 +224,10 @@ internal sealed partial class Listener
         string cue = match.Success ? match.Groups["q"].Value : "";
         if (cue == "ask" && !Regex.IsMatch(said, "^(?:must |need to )?ask (?:the|my|at|him|her|them|about|if|whether|bloke|someone|around)"))
             return null;
-        if (cue == "what" && Regex.IsMatch(said, "what (?:i|we) (?:said|called|thought)|^what a "))
+        if (cue == "what" && Regex.IsMatch(said, "what (?:i|we) (?:said|called|thought|have|had|got|did)|^what a "))
+            return null;
+        // "seven thou, which will not do": no question.
+        if (cue == "which" && !marked && from > 0 && tokens[from - 1].Sort == TokenSort.Comma && Regex.IsMatch(said, "^which (?:is|was|will|'s|means|makes|would|has|wont|isnt|are|were)\\b"))
             return null;
         if (cue is "is" or "when" or "how" && !marked && said.Split(' ').Length < 3)
             return null;
@@ -240,6 +243,7 @@ internal sealed partial class Listener
 
         var thing = sort is "where" && Regex.IsMatch(said, "\\bbag|tray|box\\b") && ThingIn(from, end) is null ? null : AskedOf(from, end);
         var all = Range(from, end).Where(i => !tokens[i].IsBreak);
+        topic = thing is { Others.Count: 0 } ? thing : topic;
         if (sort.Length == 0)
             Self(thing, all, Said(from, end));
         else if (thing is { Others.Count: > 0 })
@@ -267,6 +271,8 @@ internal sealed partial class Listener
 
     private static string Sort(string said, string cue)
     {
+        if (cue == "is" && Regex.IsMatch(said, "^(?:now |so )*is (?:that|this|there|it|the other)\\b") && !said.Contains(" off", StringComparison.Ordinal) && !said.Contains(" on", StringComparison.Ordinal))
+            return "";
         if (Regex.IsMatch(cue, "normal|is it ok") || cue is "should i" or "should we" or "i wonder" or "wonder" or "wondering" or "check whether" or "check if" or "need to check" or "must check" or "ask" or "must ask" or "need to ask" or "not sure" or "i 'm not sure" or "i am not sure" or "find out" or "need to find out" or "must find out" or "do i" or "do we" or "can i" or "can we" or "could i" or "would it" or "will it" or "why" or "who" or "whose" or "dont know" or "i dont know" or "anyone know")
         {
             return Regex.IsMatch(said, "(?:what|which) (?:comes|came|goes|has to|must)|take off|come off|have to (?:take|remove|undo)|dont know where|not sure where") ? (said.Contains("where", StringComparison.Ordinal) ? "where" : "before") : "";
@@ -425,7 +431,7 @@ internal sealed partial class Listener
         return null;
     }
 
-    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|(?:cant|cannot|wont|couldnt) (?:go on|carry on|do (?:any ?|anything |much )?(?:more|anything|else|further|much)|get (?:any )?(?:further|on)|finish|continue|start|proceed|progress) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until)|(?:never|still not|hasnt|havent|not) (?:turned up|arrived|come yet|shown up|landed|been delivered)(?: yet)?|(?:not|isnt|arent|wont be|wont|doesnt|dont|hasnt|havent) (?:be )?(?:bring|bringing|come|coming|here|arriving|arrive|sending|turn up|turning up|back|landing|due|with us|with me)(?= .*\\b(?:till|until|before)\\b))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|come|due|due in|turns? up|delivered|expected|(?:is |are |'s |been )*promised(?: me| us)?|(?:is|are|'ll be|will be|should be|gets|get|lands?|land) ?(?:here|in|landing)?)(?: back)?(?: by (?:post|courier|carrier|van)| in the post)?(?: from [a-z ']+?)? (?<d>(?:on |by |for )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*)$|^(?<x>.+?) (?:is|are|was|were)?(?: ?not|nt)? ?(?:in stock|available|ready|back in stock) (?:till|until|before|by|on) .*$|^(?<x>.+?) from (?:the )?(?:supplier|post|postman|courier|parts house|factor|motor factor|factors|shop|parts shop|dealer|breakers?) (?:on |by )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*$|^(?:and |but |well |still )*no sign of (?<x>(?!wear|any|metal|damage|cracks?|leaks?|a |scoring).+)$|^(?:.+?) (?:is|are|'s|'re) (?:sending|posting|shipping|bringing|dropping off|delivering) (?:me |over |round )?(?<x>(?!for|to).+)$|^(?:and )?(?:i |we |'ve |have |already )*(?:ordered|sent off for|sent for|bought|paid for) (?<x>.+)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|stew|stewing|leave it|leaving it|left it|left to soak|marinating))(?: (?:it|them|that|those|in|with|the|some|a|plenty|of|penetrating|releasing|oil|fluid|diesel|paraffin|easing|release)){0,7} (?<u>(?:till|until|overnight|for|over).*)$")]
+    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|(?:cant|cannot|wont|couldnt) (?:go on|carry on|do (?:any ?|anything |much )?(?:more|anything|else|further|much)|get (?:any )?(?:further|on)|finish|continue|start|proceed|progress) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until)|(?:never|still not|hasnt|havent|not) (?:turned up|arrived|come yet|shown up|landed|been delivered)(?: yet)?|(?:not|isnt|arent|wont be|wont|doesnt|dont|hasnt|havent) (?:be )?(?:bring|bringing|come|coming|here|arriving|arrive|sending|turn up|turning up|back|landing|due|with us|with me)(?= .*\\b(?:till|until|before)\\b))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|come|due|due in|turns? up|delivered|expected|(?:is |are |'s |been )*promised(?: me| us)?|(?:is|are|'ll be|will be|should be|gets|get|lands?|land) ?(?:here|in|landing)?)(?: back)?(?: by (?:post|courier|carrier|van)| in the post)?(?: from [a-z ']+?)? (?<d>(?:on |by |for )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next (?=week|month|mon|tue|wed|thu|fri|sat|sun)|end of).*)$|^(?<x>.+?) (?:is|are|was|were)?(?: ?not|nt)? ?(?:in stock|available|ready|back in stock) (?:till|until|before|by|on) .*$|^(?<x>.+?) from (?:the )?(?:supplier|post|postman|courier|parts house|factor|motor factor|factors|shop|parts shop|dealer|breakers?) (?:on |by )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*$|^(?:and |but |well |still )*no sign of (?<x>(?!wear|any|metal|damage|cracks?|leaks?|a |scoring).+)$|^(?:.+?) (?:is|are|'s|'re) (?:sending|posting|shipping|bringing|dropping off|delivering) (?:me |over |round )?(?<x>(?!for|to).+)$|^(?:and )?(?:i |we |'ve |have |already )*(?:ordered|sent off for|sent for|bought|paid for) (?<x>.+)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|stew|stewing|leave it|leaving it|left it|left to soak|marinating))(?: (?:it|them|that|those|in|with|the|some|a|plenty|of|penetrating|releasing|oil|fluid|diesel|paraffin|easing|release)){0,7} (?<u>(?:till|until|overnight|for|over).*)$")]
     private static partial Regex Waits();
 
     private int Waiting(Stretch clause)

@@ -69,7 +69,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             return null;
         if (end == at + 1 && ((Word(at) is "finger" or "fingers" && Word(end) is "tight" or "loose") || (Word(at) == "cap" && (Word(at - 1) == "to" || (lastKind.Length > 0 && !CapKinds.Contains(lastKind))))))
             return null;
-        if (end - at > 1 && Word(at) is "upper" or "lower" && index.Parts(values[0].Kind).Count > 1)
+        if (end - at > 1 && (Word(at) is "upper" or "lower" || (values[0].Kind == "ring-comp" && Word(at) is "top" or "second")) && index.Parts(values[0].Kind).Count > 1)
             selectors.Where.Add(Word(at));
         // "top ring on two": its place in the stack belongs to its name.
         if (end - at > 1 && values.All(v => v.Kind == "ring-comp") && Word(at) is "top" or "first" or "second" or "middle")
@@ -131,10 +131,11 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         }
 
         // "number six intake" among pushrods is a pushrod.
-        if (Word(partEnd - 1) is "intake" or "inlet" or "exhaust" && partEnd - at == 1 && GasKinds.Contains(lastKind) && selectors.Numbers.Count > 0)
+        string spoken = lastKind.Length > 0 ? lastKind : resolver.LastKind;
+        if (Word(partEnd - 1) is "intake" or "inlet" or "exhaust" && partEnd - at == 1 && GasKinds.Contains(spoken) && spoken is not "cam" && selectors.Numbers.Count > 0)
         {
             selectors.Gas = Word(partEnd - 1) == "exhaust" ? "ex" : "in";
-            values = [new PartWord(lastKind, false, null, 0)];
+            values = [new PartWord(spoken, false, null, 0)];
         }
 
         values = Narrow(values, selectors, fastener, partEnd);
