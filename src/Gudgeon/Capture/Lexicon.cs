@@ -27,6 +27,9 @@ internal static class Lexicon
     /// <summary>Who is spoken of and is no thing to be taken off or laid down.</summary>
     public static readonly HashSet<string> Persons = [.. Rows("persons").SelectMany(r => r[1].Split("; "))];
 
+    /// <summary>Words between which one of a row is told and its figure.</summary>
+    public static readonly HashSet<string> RowLinks = [.. Rows("row-links").SelectMany(r => r[0].Split("; "))];
+
     /// <summary>Words that say how something is, not what was done.</summary>
     public static readonly HashSet<string> Copulas = ["is", "'s", "are", "'re", "was", "were", "lies", "lie", "lives", "live", "sits", "sit"];
 

@@ -146,6 +146,9 @@ internal sealed partial class MeasureReader
         return (what, at);
     }
 
+    /// <summary>What a characteristic is measured on, by its number in the row.</summary>
+    internal Thing? Of(Characteristic what, IReadOnlyList<int> numbers) => ThingOf(what, [.. numbers], 0);
+
     private Thing? ThingOf(Characteristic what, List<int> numbers, int from)
     {
         int? before = told ?? NumberBefore(from);
