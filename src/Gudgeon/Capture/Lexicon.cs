@@ -27,6 +27,18 @@ internal static class Lexicon
     /// <summary>Who is spoken of and is no thing to be taken off or laid down.</summary>
     public static readonly HashSet<string> Persons = [.. Rows("persons").SelectMany(r => r[1].Split("; "))];
 
+    /// <summary>Predicates that say more than a deed: stays, lacking, closed.</summary>
+    public static readonly PhraseBook<string> Frames = Read("frames", row => row[0]);
+
+    /// <summary>What people stop an opening with.</summary>
+    public static readonly HashSet<string> Stoppers = [.. Rows("stoppers").SelectMany(r => r[0].Split("; "))];
+
+    /// <summary>Nouns that name no thing by themselves.</summary>
+    public static readonly HashSet<string> Vague = ["bit", "end", "piece", "bracket", "seal", "socket", "side", "half", "one", "part", "thing", "gasket", "bolt", "nut", "hole", "bonnet", "hood"];
+
+    /// <summary>What is spent or wasted beside the work.</summary>
+    public static readonly HashSet<string> Times = ["hour", "day", "evening", "night", "morning", "afternoon", "weekend", "minute", "time", "patience"];
+
     /// <summary>Words between which one of a row is told and its figure.</summary>
     public static readonly HashSet<string> RowLinks = [.. Rows("row-links").SelectMany(r => r[0].Split("; "))];
 

@@ -315,7 +315,10 @@ internal sealed partial class Listener
         }
 
         var thing = ThingIn(from, clause.To) ?? (from > clause.From || Regex.IsMatch(clause.Line, "^(?:wants?|needs?|it|they|will need|to be|must be)\\b") ? seen ?? topic : null);
-        Add(new Planned(thing is null ? null : thing with { Others = [] }, Said(from, clause.To)), Range(from, clause.To));
+        if (thing is null && !In(from, clause.To).Any(p => p is DetailPhrase or LotPhrase or MeasurePhrase))
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(from, clause.To)}”", Range(from, clause.To));
+        else
+            Add(new Planned(thing is null ? null : thing with { Others = [] }, Said(from, clause.To)), Range(from, clause.To));
         return clause.To;
     }
 }

@@ -339,8 +339,8 @@ internal sealed partial class Listener
             About(of, told.Tokens, t => line ? new Parted(t) : new Off(t, []));
         else if (told.FromPart && !off && told.Undone && facts.Any(f => f is Damaged { Thing.Sort: ThingSort.Fasteners }))
             About(of, told.Tokens, t => new Off(t, []));
-        // A size alone is no count.
-        if (!told.Undone && told.Place is null && !off && !told.FromPart && lots.All(l => l is { Count: null, Uncounted: false, Fastener: "" }))
+        // A size alone is no count, nor is a bare number of what was spoken of before.
+        if (!told.Undone && told.Place is null && !off && !told.FromPart && (lots.All(l => l is { Count: null, Uncounted: false, Fastener: "" }) || (of.Sort != ThingSort.Fasteners && lots.All(l => l is { Size.IsEmpty: true, Fastener: "" }))))
         {
             Ask(DoubtSort.NotTold, $"How many are there on the {joint.Name}?", told.Tokens);
             return;

@@ -164,7 +164,14 @@ internal sealed partial class Listener
 
         if (thing is not null)
             thing = Held(thing, clause.From, stop) is { Detail: "face" } whole ? whole with { Detail = "" } : Held(thing, clause.From, stop);
-        Add(new Planned(thing is null ? null : Whole(thing), Said(from, stop)), Range(from, stop).Where(i => !tokens[i].IsBreak && (i >= clause.From || !used[i])));
+        var all = Range(from, stop).Where(i => !tokens[i].IsBreak && (i >= clause.From || !used[i])).ToList();
+        if (thing is null && !In(clause.From, stop).Any(p => p is DetailPhrase or LotPhrase or MeasurePhrase))
+        {
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(from, stop)}”", all);
+            return stop;
+        }
+
+        Add(new Planned(thing is null ? null : Whole(thing), Said(from, stop)), all);
         topic = thing ?? topic;
         return Likewise(stop);
     }
@@ -184,14 +191,13 @@ internal sealed partial class Listener
         return end;
     }
 
-    /// <summary>Kept with the part in the words said: it tells of no deed.</summary>
+    /// <summary>Tells of no deed: kept as said, and of what is spoken from here.</summary>
     private int Remark(Stretch clause)
     {
-        var thing = ThingIn(clause.From, clause.To) ?? (pending.Count > 0 ? pending[^1].Thing : topic);
-        if (thing is null)
+        if ((ThingIn(clause.From, clause.To) ?? (pending.Count > 0 ? pending[^1].Thing : topic)) is not { } thing)
             return -1;
+        Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(clause.From, clause.To)}”", Whole(clause));
         pending.Clear();
-        Add(new Noted(Whole(thing), Said(clause.From, clause.To)), Range(clause.From, clause.To).Where(i => !tokens[i].IsBreak));
         (topic, seen, seenAt) = (thing, thing, clause.From);
         return clause.To;
     }

@@ -275,7 +275,7 @@ internal sealed partial class Listener
 
         // A size told of a hose or part: kept with it, as said.
         var about = pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic;
-        if (about is not null && unit is "mm" or "mil" or "in" or "cm" or "thou" or "kg" or "g")
+        if (about is not null && unit is "mm" or "mil" or "in" or "cm" or "kg" or "g")
         {
             int end = phrase.To;
             while (Word(end) is "bore" or "long" or "wide" or "thick" or "deep" or "diameter" or "across" or "high" or "inside" or "outside")

@@ -29,6 +29,7 @@ internal sealed partial class Listener
             () => Waiting(clause),
             () => WantSome(clause),
             () => TurnedUp(clause),
+            () => Cued(clause),
             () => Cover(clause),
             () => Stop(clause),
             () => TagOn(clause),

@@ -75,13 +75,26 @@ internal sealed partial class Listener
     private void Doubted(List<TextSpan> unused)
     {
         var heavy = unused.Where(u => Tokeniser.Cut(u.Of(text)) is var left && Range(0, left.Count).Any(k => Strange(left, k))).ToList();
-        foreach (var fact in facts.Where(f => f is not (Asked or QuestionToSelf or Planned or Noted or Corrected or StruckOut or Named or Did or WaitingFor or GoesBack)).ToList())
+        foreach (var fact in facts.Where(f => f is not (Asked or QuestionToSelf or Planned or Noted or Corrected or StruckOut or Named or Did or WaitingFor or GoesBack or AccessLearned)).ToList())
         {
-            if (heavy.All(u => !fact.Spans.Any(s => u.Start < fact.Spans.Max(e => e.End) && Beside(u, s))))
+            bool turned = fact is not (ToBuy or LeftOn) && heavy.Any(u => fact.Spans.Any(s => u.Start < fact.Spans.Max(e => e.End) && Beside(u, s)));
+            if (!turned && !(About(fact) is { } thing && Doubtful(thing, fact)))
                 continue;
             facts.Remove(fact);
             doubts.Add(new Doubt(DoubtSort.Which, $"Is this what was meant: {fact.Echo}?", text[fact.Spans.Min(s => s.Start)..fact.Spans.Max(s => s.End)], [new Reading(fact.Echo, [fact])], fact.Spans));
         }
+    }
+
+    /// <summary>What it is told of was hardly understood: a name made of words that are no name, or a kind that this engine lacks.</summary>
+    private bool Doubtful(Thing thing, Fact fact)
+    {
+        if (thing.Sort == ThingSort.Lacking)
+            return fact is On or Undone or Seen;
+        if (thing.Sort != ThingSort.Unknown || fact is Sent or Tagged or Capped or Found or Missing or ToBuy)
+            return false;
+        var words = Tokeniser.Cut(thing.Name);
+        return !words.Any(w => w.Stem == "thing") && (words.Count == 0 || words.Any(w => w.IsBreak || NumberWords.At([w], 0) is not null || Lexicon.Fillers.Contains(w.Text) && w.Text is not ("back" or "up" or "off" or "of" or "and" or "for") || w.Text == "gone")
+            || (words.Count == 1 && Lexicon.Vague.Contains(words[^1].Stem)) || (words.Count == 2 && words[^1].Stem is "end" or "bit" or "piece" or "one"));
     }
 
     /// <summary>A word that is in no list: no part, fastener, place, number or word in passing.</summary>

@@ -1,0 +1,149 @@
+namespace Gudgeon.Capture;
+
+/// <summary>
+/// Clauses told by a predicate of the table of frames, whatever the order of their words: the roles are told apart first (the
+/// thing, in its own words or by "it", "the right one", "three and five"), and the predicate says what becomes of it.
+/// </summary>
+internal sealed partial class Listener
+{
+    private int Cued(Stretch clause)
+    {
+        if (Recovered(clause) is var found and >= 0)
+            return found;
+        if (Closed(clause) is var closed and >= 0)
+            return closed;
+        for (int k = clause.From; k < clause.To; k++)
+        {
+            if (Lexicon.Frames.Longest(tokens, k) is not { Values: [var frame, ..] } cue || cue.To > clause.To)
+                continue;
+            int end = frame switch
+            {
+                "stays" => Stayed(clause),
+                "lacking" => Lacking(clause, k, cue.To),
+                _ => -1,
+            };
+            if (end >= 0)
+                return end;
+        }
+
+        return -1;
+    }
+
+    /// <summary>"three and five I'm not touching", "the others are still in there": what is told of stays on.</summary>
+    private int Stayed(Stretch clause)
+    {
+        if (In(clause.From, clause.To).Any(p => p is PlacePhrase { Place.Sort: PlaceSort.Container } or AmountPhrase or MeasurePhrase || p is LotPhrase { Share: "" } lot && (!lot.Lot.Size.IsEmpty || lot.Lot.Fastener.Length > 0)))
+            return -1;
+        var told = Subjects(clause);
+        if (told.Count == 0 || told.Any(t => t.Sort is ThingSort.Unknown or ThingSort.Outside))
+            return -1;
+        Flush();
+        foreach (var thing in told)
+            About(thing.Sort == ThingSort.Fasteners ? thing with { Sort = ThingSort.Part } : thing, Whole(clause), t => new LeftOn(t, ""));
+        pending.Clear();
+        Speak(told[^1], clause.From);
+        return clause.To;
+    }
+
+    /// <summary>"can't see the lift pump": it is not where it should be.</summary>
+    private int Lacking(Stretch clause, int from, int to)
+    {
+        if (In(clause.From, clause.To).Any(p => p is LotPhrase or MeasurePhrase or AmountPhrase or FaultPhrase) || Range(clause.From, clause.To).Any(k => Lexicon.Times.Contains(tokens[k].Stem)))
+            return -1;
+        var things = In(clause.From, clause.To).OfType<ThingPhrase>().ToList();
+        if (things.Count > 1 || things.Count == 1 && things[0].Thing.Sort is not (ThingSort.Part or ThingSort.Line) || Subjects(clause) is not [{ Sort: ThingSort.Part or ThingSort.Line } lost] || lost.Others.Count > 0)
+            return -1;
+        Flush();
+        About(lost, Whole(clause), t => new Missing(t, []));
+        pending.Clear();
+        Speak(lost, clause.From);
+        return clause.To;
+    }
+
+    /// <summary>"that nut was in her coat pocket", "got that with the magnet": what was short has turned up.</summary>
+    private int Recovered(Stretch clause)
+    {
+        if (facts.Count > 0 || pending.Count > 0 || context.Short.LastOrDefault() is not { } lacking)
+            return -1;
+        var things = In(clause.From, clause.To).OfType<ThingPhrase>().Where(t => Preposition(t.From).Length == 0).ToList();
+        if (things.Any(t => t.Thing.Kind != lacking.Thing.Kind) || In(clause.From, clause.To).Any(p => p is FaultPhrase or MeasurePhrase or AmountPhrase or ActPhrase { Act: Act.Off or Act.On or Act.Miss or Act.Buy or Act.Undo or Act.Tighten }))
+            return -1;
+        var said = Range(clause.From, clause.To).Select(Word).ToList();
+        bool place = In(clause.From, clause.To).Any(p => p is PlacePhrase) || said.Any(w => PlaceWords.Contains(w) || w is "with" or "to");
+        bool told = said.Any(w => w is "found" or "got" or "spotted") || (said.Any(w => w is "was" or "were") && place);
+        bool it = things.Count > 0 || said.Any(w => w is "it" or "that" or "he" or "them" or "they" or "her" or "him") || In(clause.From, clause.To).OfType<LotPhrase>().Any(l => l.Lot.Fastener == lacking.Thing.Fastener || lacking.Lots.Any(x => x.Fastener == l.Lot.Fastener));
+        if (!told || !it || !place && !said.Contains("found") || In(clause.From, clause.To).Any(p => p is LotPhrase { Lot.Size.IsEmpty: false }))
+            return -1;
+        Add(new Found(lacking.Thing, lacking.Lots, ""), Whole(clause));
+        foundAt = facts.Count - 1;
+        Speak(lacking.Thing, clause.From);
+        return clause.To;
+    }
+
+    /// <summary>"sandwich bags over both ends", "closed the end with tape": an opening was stopped.</summary>
+    private int Closed(Stretch clause)
+    {
+        bool verb = Range(clause.From, clause.To).Any(k => Lexicon.Frames.Longest(tokens, k) is { Values: ["closed", ..] });
+        int stuff = Range(clause.From, clause.To).FirstOrDefault(k => Lexicon.Stoppers.Contains(tokens[k].Stem), -1);
+        int end = Range(clause.From, clause.To).FirstOrDefault(k => k > stuff && Word(k) is "in" or "into" or "over" or "on" or "round" or "across" && Ends(k + 1, clause.To), -1);
+        if (!verb && (stuff < 0 || end < 0) || In(clause.From, clause.To).Any(p => p is PlacePhrase { Place.Sort: PlaceSort.Container } or TagPhrase or MeasurePhrase or LotPhrase { Lot.Size.IsEmpty: false } or FaultPhrase or ActPhrase { Act: not (Act.Cap or Act.Put or Act.Part or Act.Off) }))
+            return -1;
+        var told = In(clause.From, clause.To).OfType<ThingPhrase>().Where(t => t.Thing.Sort is ThingSort.Line or ThingSort.Part && t.From != stuff && !(stuff > 0 && t.From < stuff && t.To >= stuff)).ToList();
+        var lines = facts.OfType<Parted>().Select(p => p.Line).ToList();
+        bool all = Range(clause.From, clause.To).Any(k => Word(k) is "both" or "all" or "them" or "each");
+        List<Thing> open = told.Count > 0 ? [told[0].Thing] : all && lines.Count > 1 ? lines : (pending.Count > 0 ? pending[^1].Thing : topic) is { } one ? [one] : [];
+        if (open.Count == 0 || open.Any(t => t.Sort is not (ThingSort.Line or ThingSort.Part)) || (told.Count == 0 && open.Any(t => t.Sort == ThingSort.Part) && !verb))
+            return -1;
+        foreach (var line in open)
+        {
+            if (line.Sort == ThingSort.Line && In(clause.From, clause.To).Any(p => p is ActPhrase { Act: Act.Off or Act.Part }))
+                About(line, Whole(clause), t => new Parted(t));
+            About(line, Whole(clause), t => new Capped(t, ""));
+        }
+
+        pending.RemoveAll(p => open.Any(o => o.Code == p.Thing.Code));
+        Speak(open[^1], clause.From);
+        return clause.To;
+    }
+
+    /// <summary>"it", "both ends", "the open end", "the hole": an opening of what is spoken of.</summary>
+    private bool Ends(int at, int to)
+    {
+        while (at < to && (Word(at) is "the" or "its" or "both" or "each" or "all" or "open" or "other" or "their" or "end" && Word(at + 1) is "of" || NumberWords.At(tokens, at) is { IsCount: true }))
+            at++;
+        return at < to && (tokens[at].Stem is "end" or "hole" or "port" or "union" or "stub" or "mouth" || Word(at) is "it" or "them" or "that" || Word(at - 1) is "both" or "each");
+    }
+
+    /// <summary>What a clause is told of: its own things, else those that its picking words choose of the kind spoken of, else that itself.</summary>
+    private List<Thing> Subjects(Stretch clause)
+    {
+        var own = In(clause.From, clause.To).OfType<ThingPhrase>().Where(t => t.Thing.Sort is ThingSort.Part or ThingSort.Line or ThingSort.Fasteners or ThingSort.Lacking && Preposition(t.From) is "" or "on").Select(t => t.Thing).ToList();
+        if (own.Count > 0)
+            return own;
+        if (In(clause.From, clause.To).Any(p => p is ThingPhrase))
+            return [];
+        if ((pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing()) is not { } kin)
+            return [];
+        return Alike(kin, clause) is { } picked ? [picked] : [kin with { Others = [], Detail = "" }];
+    }
+
+    /// <summary>Others of the kind, picked by number, side or as the rest.</summary>
+    private Thing? Alike(Thing kin, Stretch clause)
+    {
+        if (kin.Kind.Length == 0)
+            return null;
+        var numbers = In(clause.From, clause.To).OfType<NumPhrase>().Where(n => n.Num.IsCount && n.Num.Int is > 0 and <= 28).Select(n => n.Num.Int).ToList();
+        if (numbers.Count > 0)
+            return numbers.Count == 1 ? Select(kin with { Others = [] }, numbers[0], "") : SelectAll(kin, numbers);
+        foreach (int k in Range(clause.From, clause.To))
+        {
+            if (Word(k) is "left" or "right" or "upper" or "lower" or "top" or "bottom" or "front" or "rear" or "other" or "inlet" or "exhaust" && Word(k + 1) is not ("on" or "off" or "in"))
+                return kin.Sort == ThingSort.Line ? OtherHose(kin, Word(k)) : Word(k) is "left" or "right" && Word(k + 1) is "bank" or "side" && Select(kin with { Others = [] }, null, Word(k)) is { Ids.Count: > 0 } side ? side : Partner(kin, Word(k));
+        }
+
+        return Rest(clause.From, clause.To);
+    }
+
+    private IEnumerable<int> Whole(Stretch clause) =>
+        Range(clause.From, clause.To).Concat(pending.Where(p => p.To <= clause.From).SelectMany(p => Range(p.From, p.To))).Where(k => !tokens[k].IsBreak);
+}
