@@ -16,6 +16,7 @@ internal sealed partial class Listener
     /// <summary>"poked them through a beer box", "sitting on two bits of timber", "went in the trash".</summary>
     private List<Phrase> Anywhere(List<Phrase> list, int from, int to)
     {
+        Bare(list, from, to);
         for (int at = from + 1; at < to - 1; at++)
         {
             if (!PlaceWords.Contains(Word(at)) || list.FirstOrDefault(p => p.From == at) is not WordPhrase || !OwnerWords.Contains(Word(at + 1)))
@@ -41,6 +42,29 @@ internal sealed partial class Listener
         }
 
         return list;
+    }
+
+    /// <summary>"twelve bolts, feed bucket": a pause, words that name nothing, and a thing to put things in.</summary>
+    private void Bare(List<Phrase> list, int from, int to)
+    {
+        for (int start = from; start < to;)
+        {
+            int end = start;
+            while (end < to && !tokens[end].IsBreak)
+                end++;
+            int k = Math.Max(start, end - 2);
+            while (k < end && !(Lexicon.Containers.Longest(tokens, k) is { Values.Count: > 0 } box && box.To == end))
+                k++;
+            var words = list.Where(p => p.From >= start && p.To <= end).ToList();
+            if (start > from && k < end && k > start && end - start <= 4 && words.Count > 1 && words.All(p => p is WordPhrase { Filler: false } or PlacePhrase || p is FaultPhrase { } f && f.To == f.From + 1) && words[0] is not PlacePhrase && !Lexicon.Persons.Contains(Word(start)) && list.Any(p => p.To <= start && p is LotPhrase or ThingPhrase { Thing.Sort: ThingSort.Fasteners }))
+            {
+                list.RemoveAll(p => p.From >= start && p.To <= end);
+                int where = list.FindIndex(p => p.From >= end);
+                list.Insert(where < 0 ? list.Count : where, new PlacePhrase(start, end, new Place(PlaceSort.Container, string.Join(" ", Range(start, end).Select(i => tokens[i].Text)))));
+            }
+
+            start = end + 1;
+        }
     }
 
     private int ClauseStart(int at, int from)

@@ -97,13 +97,13 @@ internal sealed partial class Listener
         return end;
     }
 
-    [GeneratedRegex("^(?:and )?(?:same again|same|ditto|likewise|same thing|same story|same deal|repeat|as before|same for|same with)\\b(?<w>.*)$|^(?<x>.+?) (?:(?:is|are|was|were|'s) )?(?:the |the very |very |much the |exactly the )?(?:same as|same again|ditto|as per|exactly like|just like|like|identical to|the same|same|likewise) ?(?<w>.*)$")]
+    [GeneratedRegex("^(?:and )?(?:the )?(?<x>left|right|other|lower|upper|rear|front) (?:one|ones|side|bank)(?: is| are| 's)? (?:an all|and all|likewise|the very same|exactly the same)$|^(?:and )?(?:same again|same|ditto|likewise|same thing|same story|same deal|repeat|as before|same for|same with)\\b(?<w>.*)$|^(?<x>.+?) (?:(?:is|are|was|were|'s) )?(?:the |the very |very |much the |exactly the )?(?:same as|same again|ditto|as per|exactly like|just like|like|identical to|the same|same|likewise) ?(?<w>.*)$")]
     private static partial Regex Again();
 
     private int Repeat(Stretch clause, Stretch rest)
     {
         var match = Again().Match(clause.Line);
-        if (!match.Success || (match.Groups["x"].Success && !Regex.IsMatch(clause.Line, "same|ditto|identical|likewise")))
+        if (!match.Success || (match.Groups["x"].Success && !Regex.IsMatch(clause.Line, "same|ditto|identical|likewise|an all|and all")))
             return -1;
         if (Regex.IsMatch(clause.Line, "\\bsame (?:size|length|bag|place|way|side|order|colour|bolts?|nuts?|studs?|screws?|lengths?|day|time|shape|gasket)\\b") || Lexicon.Containers.Longest(tokens, clause.Tokens(match.Groups[0]).From + 1).Values.Count > 0)
             return -1;

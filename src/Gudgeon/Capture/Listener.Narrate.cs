@@ -232,6 +232,19 @@ internal sealed partial class Listener
             return;
         }
 
+        // "head's on over a new gasket", "piston on with a new pair of circlips": they went on along with it.
+        if (before is "with" or "over" or "under" || (before.Length > 0 && Range(clause[0].From, phrase.From).Any(k => Word(k) is "with" or "over") && Range(clause[0].From, phrase.To).Any(k => Word(k) == "new")))
+        {
+            var carrier = pending.Count > 0 ? pending[^1].Thing : (facts.LastOrDefault() as On)?.Thing;
+            bool fitting = facts.LastOrDefault() is On || clause.Any(p => p is ActPhrase { Act: Act.On } or WordPhrase { Word: "on" or "in" });
+            var along = phrase.Thing.Sort == ThingSort.Part && carrier is { Ids: [var one0] } && phrase.Thing.Ids.Count != 1 && index.Engine.Parts.TryGetValue(one0, out var host) && (host.Cylinder ?? (host.Index.Count > 0 ? host.Index[0] : null)) is { } number ? Select(phrase.Thing with { Others = [], Detail = "", Where = "" }, number, "") : phrase.Thing;
+            if (fitting && Refitting() | facts.LastOrDefault() is On | pending.Count > 0 && carrier is not null && along is { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 } && along.Kind != carrier.Kind && Range(clause[0].From, phrase.To).Any(k => Word(k) is "new" or "fresh"))
+            {
+                Add(new On(along), Range(phrase.From, phrase.To));
+                return;
+            }
+        }
+
         if (before is "is" or "are" or "did" && Word(phrase.From - 2) == "so" && lastDeed is { } alike)
         {
             // "and so is head two"

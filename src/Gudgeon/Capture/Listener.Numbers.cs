@@ -233,6 +233,14 @@ internal sealed partial class Listener
             return;
         }
 
+        // On the way apart a torque tells what it took to undo.
+        if (unit is "N m" or "lbf ft" && !Refitting() && context.Off.Count > 0 && draft is null && (pending.Count > 0 ? pending[^1].Thing : null) is { Sort: ThingSort.Fasteners } held && !clause.Any(p => p is ActPhrase))
+        {
+            About(held with { Sort = ThingSort.Part }, Range(pending[^1].From, phrase.To), t => new Measured("loosening torque", t, [phrase.Amount], "", Said(pending.Count > 0 ? pending[^1].From : phrase.From, phrase.To)));
+            pending.Clear();
+            return;
+        }
+
         // "cams in, all the caps ten newton metres": what has a torque went on.
         if (pending is [.., { Thing: { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 } tight } last1] && unit is "N m" or "lbf ft" or "lbf in" && Refitting())
         {

@@ -149,7 +149,8 @@ internal sealed partial class Listener
 
     /// <summary>A word that only ties clauses together.</summary>
     private bool Joins(int at) =>
-        tokens[at].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "while" or "whilst" or "although" or "except" or "then" or "also" or "anyway" or "ok" or "okay" or "well" or "um" or "uh" or "er" or "alright" or "righto" or "aye" or "ah" or "oh" or "ach" or "och" or "hmm" or "yep" or "yeah" or "yes" or "crikey" or "blimey" or "kindly" or "please" || (tokens[at].Text is "right" && at + 1 < tokens.Count && tokens[at + 1].IsBreak) || (tokens[at].Text is "and" && (at == 0 || tokens[at - 1].IsBreak || used[at - 1]));
+        !(tokens[at].Text == "well" && NumberWords.At(tokens, at + 1) is { IsCount: true } n && (n.To >= tokens.Count || tokens[n.To].IsBreak)) &&
+        (tokens[at].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "while" or "whilst" or "although" or "except" or "then" or "also" or "anyway" or "ok" or "okay" or "well" or "um" or "uh" or "er" or "alright" or "righto" or "aye" or "ah" or "oh" or "ach" or "och" or "hmm" or "yep" or "yeah" or "yes" or "crikey" or "blimey" or "kindly" or "please" || (tokens[at].Text is "right" && at + 1 < tokens.Count && tokens[at + 1].IsBreak) || (tokens[at].Text is "and" && (at == 0 || tokens[at - 1].IsBreak || used[at - 1])));
 
     private int ClauseEnd(int from, int to)
     {
@@ -227,20 +228,39 @@ internal sealed partial class Listener
                 continue;
             }
 
-            var one = phraseReader.ReadOne(at, to);
+            var one = Narrowed(phraseReader.ReadOne(at, to), to);
             if (one is ThingPhrase { Thing: { Ids: [var id], Others.Count: 0 } } && index.Engine.Parts.TryGetValue(id, out var part))
             {
                 resolver.Cylinder = part.Cylinder ?? resolver.Cylinder;
                 (resolver.Near, resolver.Same) = (id, id);
             }
 
-            if (one is NumPhrase { Num: { IsCount: true, Value: > 0 and <= 28 } owner } && Word(one.To) is "'s" or "has" && Word(one.To + 1) is "got" or "a" or "an" or "had")
+            if (one is NumPhrase { Num: { IsCount: true, Value: > 0 and <= 28 } owner } && Word(one.To) is "'s" or "has" && Word(one.To + 1) is "got" or "a" or "an" or "had" or "your" or "my")
                 resolver.Cylinder = owner.Int;
             list.Add(one);
             at = one.To;
         }
 
         return list;
+    }
+
+    /// <summary>"oil jet, for cylinder two", "the phaser of the intake", "rocker shaft left": which of several is told after the name.</summary>
+    private Phrase Narrowed(Phrase phrase, int to)
+    {
+        if (phrase is not ThingPhrase { Thing: { Others.Count: > 0, Kind.Length: > 0 } several } named || several.Others.Any(o => o.Kind != several.Kind))
+            return phrase;
+        int at = phrase.To < to && tokens[phrase.To].Sort == TokenSort.Comma ? phrase.To + 1 : phrase.To;
+        bool linked = false;
+        while (at < to && Word(at) is "for" or "of" or "on" or "from" or "the" or "number" or "cylinder")
+            linked |= Word(at++) is not "the";
+        Thing? one = null;
+        if (linked && NumberWords.At(tokens, at) is { IsCount: true } n && Units.At(tokens, n.To, n) is null && Lexicon.Fasteners.Longest(tokens, n.To).Values.Count == 0)
+            (one, at) = (Select(several with { Others = [] }, n.Int, ""), n.To);
+        else if (Word(at) is "left" or "right" && (at + 1 >= to || tokens[at + 1].IsBreak || Word(at + 1) is "side" or "hand" or "bank" or "is" or "'s" or "one"))
+            (one, at) = (Select(several with { Others = [] }, null, Word(at)), at + 1);
+        else if (linked && Gas(at) is { } gas && several.Others.Prepend(several).Where(o => o.Name.Contains(gas.Side, StringComparison.OrdinalIgnoreCase)).ToList() is [var ofGas])
+            (one, at) = (ofGas with { Others = [] }, gas.To);
+        return one is { Ids.Count: > 0 } && one.Ids.Count <= several.Others.Count ? named with { To = at, Thing = one with { Sort = several.Sort, Fastener = several.Fastener, Detail = several.Detail } } : phrase;
     }
 
     /// <summary>"the bottom halves", "the tops": of the shells just named.</summary>

@@ -61,6 +61,9 @@ internal sealed class LotReader(IReadOnlyList<Token> tokens, bool inchBook)
             // "2 x M8", "two off M8", "3 no. M10"
             if (Word(at) is "x" or "off" or "number" or "no" or "times" && SizeAfter(at + 1))
                 at++;
+            // "six numbers M8 nuts"
+            else if (Word(at) is "numbers" or "nos" && (at + 1 >= tokens.Count || tokens[at + 1].IsBreak || SizeAfter(at + 1) || Lexicon.Fasteners.Longest(tokens, at + 1).Values.Count > 0))
+                at++;
         }
         else if (Word(at) == "another")
         {
