@@ -29,8 +29,8 @@ internal sealed class Draft(Thing of)
     /// </summary>
     public List<Lot> Settled()
     {
-        var told = Lots.Where(l => l.Share != "all" || l.Lot.Count is not null || Lots.Count == 1).ToList();
-        var forAll = Lots.LastOrDefault(l => l.Share == "all" && l.Lot.Count is null && !l.Lot.Size.IsEmpty && Lots.Count > 1)?.Lot.Size;
+        var told = Lots.Where(l => l.Share is not ("all" or "both") || l.Lot.Count is not null || Lots.Count == 1).ToList();
+        var forAll = Lots.LastOrDefault(l => l.Share is "all" or "both" && l.Lot.Count is null && !l.Lot.Size.IsEmpty && Lots.Count > 1)?.Lot.Size;
         var lots = told.Select(l => l.Lot).ToList();
         if (told.Count > 1 && told[0].Lot is { Count: { } total, Size.IsEmpty: true } && told[0].Lot.Where.Length == 0)
             lots = Split(told, total);

@@ -103,7 +103,7 @@ internal sealed partial class Listener
     private int Repeat(Stretch clause, Stretch rest)
     {
         var match = Again().Match(clause.Line);
-        if (!match.Success || (match.Groups["x"].Success && !Regex.IsMatch(clause.Line, "same|ditto|identical|likewise|an all|and all")))
+        if (!match.Success || Regex.IsMatch(clause.Line, "\\b(?:all|both|each) (?:of them |be |are )?(?:the )?same$") || (match.Groups["x"].Success && !Regex.IsMatch(clause.Line, "same|ditto|identical|likewise|an all|and all")))
             return -1;
         if (Regex.IsMatch(clause.Line, "\\bsame (?:size|length|bag|place|way|side|order|colour|bolts?|nuts?|studs?|screws?|lengths?|day|time|shape|gasket)\\b") || Lexicon.Containers.Longest(tokens, clause.Tokens(match.Groups[0]).From + 1).Values.Count > 0)
             return -1;
@@ -219,6 +219,9 @@ internal sealed partial class Listener
         if (number is { } n)
             selectors.Numbers.Add(n);
         var found = resolver.Resolve([new PartWord(thing.Kind, thing.Sort == ThingSort.Line, null, 0)], selectors, thing.Ids.Count > 1, thing.Name);
+        // Cam cap four of the exhaust cam: the row spoken of has its own numbers.
+        if (number is { } place && thing.Ids.Count > 1 && (found.Ids.Count == 0 || found.Ids.Intersect(thing.Ids).Count() != 1) && thing.Ids.Where(i => index.Engine.Parts.TryGetValue(i, out var p) && p.Cylinder is null && p.Index.Count > 1 && p.Index[^1] == place).ToList() is [var own])
+            found = found with { Ids = [own], Name = index.Engine.Parts[own].Name, Where = "" };
         return found with { Sort = thing.Sort, Detail = thing.Detail, Fastener = thing.Fastener, Others = [] };
     }
 

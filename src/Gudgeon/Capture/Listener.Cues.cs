@@ -12,6 +12,8 @@ internal sealed partial class Listener
             return found;
         if (Closed(clause) is var closed and >= 0)
             return closed;
+        if (Held(clause) is var held and >= 0)
+            return held;
         for (int k = clause.From; k < clause.To; k++)
         {
             if (Lexicon.Frames.Longest(tokens, k) is not { Values: [var frame, ..] } cue || cue.To > clause.To)
@@ -27,6 +29,27 @@ internal sealed partial class Listener
         }
 
         return -1;
+    }
+
+    /// <summary>"the machinist's got the crank till the tenth", "the neighbour took it to braze": somebody has it, for a time.</summary>
+    private int Held(Stretch clause)
+    {
+        int who = Range(clause.From, Math.Min(clause.To, clause.From + 4)).FirstOrDefault(k => Lexicon.Persons.Contains(Word(k)) && Word(k).Length > 3, -1);
+        if (who < 0 || In(clause.From, who).Any(p => p is not WordPhrase))
+            return -1;
+        int verb = Word(who + 1) is "'s" or "has" or "have" ? who + 2 : who + 1;
+        if (Word(verb) is not ("got" or "took" or "taken" or "has" or "borrowed") || Subjects(new Stretch(tokens, verb + 1, clause.To)) is not [{ Sort: ThingSort.Part, Ids.Count: > 0 } held])
+            return -1;
+        int end = clause.To;
+        var due = DueIn(verb, end);
+        if (due is null && end + 1 < tokens.Count && tokens[end].Sort == TokenSort.Comma && NextDue(end + 1) is { } late)
+            (due, end) = late;
+        if (due is null && verb + 1 < clause.To && Word(verb) == "got")
+            return -1;
+        Flush();
+        About(held, Range(clause.From, end).Where(k => !tokens[k].IsBreak), t => new Sent(t, Word(who), "", due, ""));
+        Speak(held, clause.From);
+        return end;
     }
 
     /// <summary>"three and five I'm not touching", "the others are still in there": what is told of stays on.</summary>

@@ -158,6 +158,14 @@ internal sealed partial class Listener
             return i;
         }
 
+        // "radiator's out and the fan with it": what no list knows, told before its deed.
+        if (phrase.Act == Act.Off && Lexicon.Copulas.Contains(Word(phrase.From - 1)) && draft is null && phrase.From - 1 > clause[0].From && clause.Take(i).All(p => p is WordPhrase) && Nameless(clause[0].From, phrase.From - 1) is { } plain && plain.Name.Split(' ').Length <= 2 && plain.Name.Split(' ').All(w => w.Length > 3 && !Lexicon.Fillers.Contains(w) && !Lexicon.Passing.Contains(w) && !Lexicon.Vague.Contains(w) && Lexicon.Containers.Longest(Tokeniser.Cut(w), 0).Values.Count == 0))
+        {
+            Apply(Act.Off, plain, Range(clause[0].From, phrase.To));
+            (seen, seenAt, fasteners) = (plain, clause[0].From, false);
+            return i;
+        }
+
         bool object1 = next is ThingPhrase or DetailPhrase || (next is LotPhrase && phrase.Act is Act.Find or Act.Miss or Act.Buy or Act.Undo or Act.Off);
         if (draft is not null && fasteners && phrase.Act is Act.Off or Act.Undo && !(next is ThingPhrase && Word(next.From - 1) is not ("of" or "from" or "the") && draft.Lots.Count == 0))
         {
@@ -206,6 +214,9 @@ internal sealed partial class Listener
             return phrase.Act == Act.Cap ? CapWith(clause, i, end) : i;
         }
 
+        // "drained five litres and it came out like treacle": the oil.
+        if (phrase.Act is Act.Off or Act.Undo && facts.LastOrDefault() is Drained && clause.Take(i).Any(p => p is WordPhrase { Word: "it" or "that" }))
+            return i;
         if (phrase.Act is Act.Off or Act.On && (topic ?? LastThing()) is { } it && clause.Take(i).Any(p => p is WordPhrase { Word: "it" or "they" or "them" or "that" }))
         {
             Apply(phrase.Act, it, all);

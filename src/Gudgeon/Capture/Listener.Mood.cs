@@ -76,6 +76,8 @@ internal sealed partial class Listener
             return Remark(clause);
         if (Means().Match(line) is { Success: true } means && (In(clause.From, clause.To).Any(p => p is ThingPhrase or ActPhrase or LotPhrase) || topic is not null) && !Regex.IsMatch(means.Groups["r"].Value, "^ (?:be |have been )?(?:(?:fine|ok|alright|all right)\\b|(?:something|someone|somebody|a|an|that|there|one) )"))
             return Intend(clause);
+        if (Regex.Match(line, "\\bmust (?:be|have been|'ve been) ") is { Success: true } guess && In(clause.Tokens(guess).To, clause.To).FirstOrDefault() is FaultPhrase)
+            return -1;
         if (Obliges().Match(line) is { Success: true } must && !Regex.IsMatch(line[..must.Index], "\\b(?:had|until|till|before|unless|once|when|if)\\b") && Obliged(clause, must))
             return Intend(clause);
         if (Regex.IsMatch(line, "^(?:just |now |then |only |i 'm |we 're |so )*(?!bearing|casing|mounting|ring|spring|timing|housing|casting|bushing|wiring|fixing|thing|nothing|everything|something|missing|leaking|weeping|king)[a-z]{2,}ing (?:the|my|it|that|them|on|off|out|a) ") && Ahead().IsMatch(line))
@@ -83,9 +85,16 @@ internal sealed partial class Listener
         if (Regex.IsMatch(line, "(?:'s|is|are|'re) going (?:to|off to|in to|over to|away to|up to|down to) " + Shop + "\\b"))
             return Intend(clause);
 
+        // "two and three tomorrow", "one and four to go": those of the kind spoken of are still to come.
+        if (Regex.IsMatch(line, "\\b(?:to go|to do|still to come)$") | Ahead().IsMatch(line) && In(clause.From, clause.To).All(p => p is NumPhrase { Num.IsCount: true } or DuePhrase or BreakPhrase or WordPhrase) && In(clause.From, clause.To).Any(p => p is NumPhrase) && Picked(clause.From, In(clause.From, clause.To).OfType<NumPhrase>().Last().To) is { Count: > 0 } left && (topic ?? LastThing()) is { Kind.Length: > 0 } kin && SelectAll(kin with { Others = [] }, left) is { } those)
+        {
+            Add(new Planned(those, Said(clause.From, clause.To)), Whole(clause));
+            return clause.To;
+        }
+
         // "mains next weekend", "sump's next": a part and a time, no deed.
         var said = In(clause.From, clause.To).Where(p => p is not WordPhrase { Filler: true }).ToList();
-        if (said.Count > 0 && said.OfType<ThingPhrase>().Any() && (said.All(p => p is ThingPhrase or DuePhrase or WordPhrase { Word: "weekend" or "next" or "tomorrow" }) && Ahead().IsMatch(line) && !Regex.IsMatch(line, "\\b(?:on|off|out|in)\\b") || (said.All(p => p is ThingPhrase) && Regex.IsMatch(line, "(?:'s|is|are) next$"))))
+        if (said.Count > 0 && said.OfType<ThingPhrase>().Any() && (said.All(p => p is ThingPhrase or DuePhrase or WordPhrase { Word: "weekend" or "next" or "tomorrow" }) && Ahead().IsMatch(line) && !Regex.IsMatch(line, "\\b(?:on|off|out|in)\\b") || (said.All(p => p is ThingPhrase) && Regex.IsMatch(line, "(?:'s|is|are) next$"))) && !(clause.To + 1 < tokens.Count && phrases.FirstOrDefault(p => p.From == clause.To + 1) is LotPhrase { Lot.Count: not null }))
             return Intend(clause);
         if (Ahead().IsMatch(line) && !Past().IsMatch(line) && In(clause.From, clause.To).OfType<ThingPhrase>().Any(t => t.Thing.Sort == ThingSort.Part && t.From <= clause.From + 2) && In(clause.From, clause.To).All(p => p is ThingPhrase or DuePhrase or WordPhrase or BreakPhrase or NumPhrase) && !Regex.IsMatch(line, "\\b(?:on|off|out|in|next to)\\b"))
             return Intend(clause);

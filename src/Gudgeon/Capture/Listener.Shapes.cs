@@ -322,7 +322,7 @@ internal sealed partial class Listener
     [GeneratedRegex("^(?:then |and |,)*(?<n>first|second|third|final|last|stage (?:one|two|three|1|2|3))(?: stage| go| pass)? (?:at |to |was |is |done |done to |done at )*(?<v>[a-z0-9 ]+)$")]
     private static partial Regex StageFigure();
 
-    [GeneratedRegex("^(?:and |so |,)*(?:(?:the )?(?:first|second|third|fourth|final|last|next) (?:stage|go|pass|round|time|lot|pull|step|turn|one)(?: (?:at|to|was|is|of))?|then|after that|and then|now|up to|final|finally) (?:(?:up )?to |at |was |is |another |a further |a |all )*(?<v>[a-z0-9]+.*)$")]
+    [GeneratedRegex("^(?:and |so |,)*(?:(?:the )?(?:first|second|third|fourth|final|last|next) (?:stage|go|pass|round|time|lot|pull|step|turn|one)(?: (?:at|to|was|is|of))?|second|third|then|after that|and then|now|up to|final|finally) (?:(?:up )?to |at |was |is |another |a further |a |all )*(?<v>[a-z0-9]+.*)$")]
     private static partial Regex Onward();
 
     /// <summary>"then twenty five going crossways", "second round one hundred forty five, after that ninety degrees": the next stage of what is being tightened.</summary>

@@ -109,6 +109,12 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         // "hung up on the wall"
         if (faults.Count > 0 && Word(at) == "hung" && Word(at + 1) == "up" && places.At(faultTo) is not null)
             return new ActPhrase(at, faultTo, Act.Put, "hung");
+        // "cracked the big end nuts": undone; fasteners that are cracked are told as such after their name.
+        if (Word(at) == "cracked" && (at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "i" or "we" or "and" or "just" or "then" or "'ve") && (things.At(at + 1) is { Thing.Sort: ThingSort.Fasteners } || Word(at + 1) is "the" or "all" or "both" && lots.At(at + 1) is { Lot.Fastener.Length: > 0 }))
+            return new ActPhrase(at, at + 1, Act.Undo, "cracked");
+        // "sixteen bolts nipped": done up.
+        if (acts.Count > 0 && acts[0] == Act.Tighten && faultTo == actTo && (lots.At(at - 2) is { Lot.Fastener.Length: > 0 } bolts && bolts.To == at || tokens.ElementAtOrDefault(at - 1).Stem is "bolt" or "nut" or "stud" or "screw"))
+            return new ActPhrase(at, actTo, Act.Tighten, Word(at));
         // "broke the starter loose": undone, and "loose" tells how.
         bool opens = at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "then" or "i" or "we" or "'ve" or "have" or "just" or "finally";
         if (Word(at) is "broke" or "shook" or "knocked" && opens && Enumerable.Range(at + 1, 5).TakeWhile(k => k < tokens.Count && !tokens[k].IsBreak).Any(k => Word(k) is "loose" or "free" && Word(k + 1) is not ("nut" or "bolt")))
