@@ -245,6 +245,12 @@ internal sealed partial class Listener
         var thing = sort is "where" && Regex.IsMatch(said, "\\bbag|tray|box\\b") && ThingIn(from, end) is null ? null : AskedOf(from, end);
         var all = Range(from, end).Where(i => !tokens[i].IsBreak);
         topic = thing is { Others.Count: 0 } ? thing : topic;
+        if (thing is null && sort is "what" or "done" && !In(from, end).Any(p => p is ActPhrase) && !Regex.IsMatch(said, "\\b(?:bag|tray|box|tin|drawer|shelf)\\b"))
+        {
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(from, end)}”", all);
+            return end;
+        }
+
         if (sort.Length == 0)
             Self(thing, all, Said(from, end));
         else if (thing is { Others.Count: > 0 })

@@ -75,10 +75,16 @@ internal sealed partial class Listener
     private void Doubted(List<TextSpan> unused)
     {
         var heavy = unused.Where(u => Tokeniser.Cut(u.Of(text)) is var left && Range(0, left.Count).Any(k => Strange(left, k))).ToList();
-        foreach (var fact in facts.Where(f => f is not (Asked or QuestionToSelf or Planned or Noted or Corrected or StruckOut or Named or Did or WaitingFor or GoesBack or AccessLearned)).ToList())
+        foreach (var fact in facts.Where(f => f is not (Asked or QuestionToSelf or Planned or Noted or Corrected or StruckOut or Named or Did or GoesBack)).ToList())
         {
-            bool turned = fact is not (ToBuy or LeftOn) && heavy.Any(u => fact.Spans.Any(s => u.Start < fact.Spans.Max(e => e.End) && Beside(u, s)));
-            if (!turned && !(About(fact) is { } thing && Doubtful(thing, fact)))
+            bool turned = fact is not (ToBuy or LeftOn or AccessLearned or WaitingFor) && heavy.Any(u => fact.Spans.Any(s => u.Start < fact.Spans.Max(e => e.End) && Beside(u, s)));
+            bool vague = fact switch
+            {
+                AccessLearned { Ways: [var way] } access => way.Append(access.Target).Any(t => Doubtful(t, fact)),
+                WaitingFor waiting => waiting.For.Split(' ') is var words && (words.Any(Lexicon.Persons.Contains) || words is ["one" or "left", ..] || char.IsUpper(waiting.For[0])),
+                _ => About(fact) is { } thing && Doubtful(thing, fact),
+            };
+            if (!turned && !vague)
                 continue;
             facts.Remove(fact);
             doubts.Add(new Doubt(DoubtSort.Which, $"Is this what was meant: {fact.Echo}?", text[fact.Spans.Min(s => s.Start)..fact.Spans.Max(s => s.End)], [new Reading(fact.Echo, [fact])], fact.Spans));
