@@ -306,17 +306,6 @@ internal sealed partial class Listener
             return -1;
         int from = clause.From;
 
-        // "thread's pulled, wants an insert" without the pause: what was seen comes first.
-        if (In(clause.From, clause.To).OfType<FaultPhrase>().FirstOrDefault(f => f.From > clause.From) is { } fault && Regex.Match(clause.Line, "\\b(?:wants?|needs?|will need|to be|must be|has to be)\\b") is { Success: true } verb)
-        {
-            int split = clause.Tokens(verb.Groups[0]).From;
-            if (fault.To <= split)
-            {
-                Narrate(clause.From, split);
-                from = split;
-            }
-        }
-
         var thing = ThingIn(from, clause.To) ?? (from > clause.From || Regex.IsMatch(clause.Line, "^(?:wants?|needs?|it|they|will need|to be|must be)\\b") ? seen ?? topic : null);
         if (thing is null && !In(from, clause.To).Any(p => p is DetailPhrase or LotPhrase or MeasurePhrase))
             Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(from, clause.To)}”", Range(from, clause.To));

@@ -21,8 +21,6 @@ internal sealed partial class Listener
             thing = draft.Of.Sort == ThingSort.Fasteners ? draft.Of with { Sort = ThingSort.Part } : draft.Of;
         else if (thing is { Sort: ThingSort.Fasteners } && of && seenAt < start && draft is { Lots: [.., { Lot.Count: { } whole }] })
             count = whole;
-        if (thing is { Sort: ThingSort.Fasteners } && ((Word(fault.From - 1) is "'s" or "is" or "was" && Word(fault.From - 2) == "it") || (Word(fault.To) == "in" && Word(fault.To + 1) == "it") || fault.Fault is "metal in oil" or "sludge"))
-            (thing, count) = (thing with { Sort = ThingSort.Part }, null);
         // "gasket on dry" is how it went on; "only hand tight" on the way back is a stage.
         if (fault.Fault == "dry" && Word(fault.From - 1) is "on" or "in" && Refitting())
         {
@@ -41,22 +39,8 @@ internal sealed partial class Listener
             return i;
         }
 
-        if (draft is { Fitting: true } && fault.Fault == "tight" && Word(fault.From - 1) is "hand" or "finger" or "nipped")
-        {
-            draft.Stages.Add($"{Word(fault.From - 1)} tight");
-            draft.Tokens.AddRange(Range(fault.From - 1, fault.To));
-            return i;
-        }
-
         if (Word(fault.From) == "flat" && fault.To == fault.From + 1 && thing?.Kind is "head" or "block" or "inlet-manifold" or "exhaust-manifold" or "case-half" or "sump" or "timing-cover" or "cam-cover")
             clause[i] = fault = fault with { Fault = "flat", Damage = false };
-        if (Range(start, fault.From).Any(k => Word(k) is "needs" or "need" or "wants" or "want" or "needing") && Range(start, fault.From).SkipWhile(k => Word(k) is not ("needs" or "need" or "wants" or "want" or "needing")).Skip(1).All(k => Lexicon.Fillers.Contains(Word(k)) || Word(k) is "new"))
-        {
-            var wanting = pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? thing ?? LastThing();
-            pending.Clear();
-            Add(new Planned(wanting is null ? null : Whole(wanting), Said(start, end)), Range(start, end).Where(k => !tokens[k].IsBreak));
-            return clause.Count;
-        }
 
         // "got the rounded one off": which one, not what happened to it.
         if (Word(fault.From - 1) == "the" && fault.Damage && Word(fault.To) is "one" or "ones" or "bolt" or "bolts" or "nut" or "nuts" or "stud" or "studs" or "stub" or "bit" or "end")
@@ -118,9 +102,6 @@ internal sealed partial class Listener
             if (topic is not null && PieceAt(subject, start) is var pieceAt and >= 0)
                 (thing, seenAt) = (thing with { Detail = subject.Name, Sort = topic.Sort == ThingSort.Fasteners ? ThingSort.Part : topic.Sort }, pieceAt);
         }
-
-        if (clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ThingPhrase later && clause.Take(i).All(p => p is WordPhrase { Filler: true } or NumPhrase or FaultPhrase or LotPhrase) && Word(later.From - 1) is "in" or "on" or "of" && pending.Count == 0 && seenAt < start)
-            thing = later.Thing;
 
         // "two's got a busted top ring": what it is that is broken follows at once.
         if (clause.ElementAtOrDefault(i + 1) is ThingPhrase { Thing.Sort: ThingSort.Part } struck && struck.From == fault.To && Word(fault.From - 1) is "a" or "an" or "the" or "got" or "has" or "had" or "some" or "with" or "found" or "two" or "three" && (pending.Count == 0 || pending[^1].From > fault.From || NumberedHere(start, fault.From)))
@@ -204,8 +185,6 @@ internal sealed partial class Listener
                 last++;
             if (Picked(at, last) is { Count: > 1 } list && SelectAll(thing, list) is { } several)
                 return several with { Sort = thing.Sort, Fastener = thing.Fastener, Detail = thing.Detail };
-            if (NumberWords.At(tokens, at) is { IsCount: true } n && Word(k + 1) is not "the" && Select(thing, n.Int, "") is { Ids.Count: > 0 } one && one.Ids.Count < thing.Ids.Count)
-                return one;
         }
 
         return null;
@@ -247,8 +226,6 @@ internal sealed partial class Listener
                 return Word(next.From - 1) == "and" ? next.From - 1 : next.From;
             if (clause[k] is NumPhrase n && FaultNext(clause, k) is not null && Word(n.To) is "'s" or "is" or "are" or "of")
                 return Word(n.From - 1) is "and" ? n.From - 1 : n.From;
-            if (clause[k] is LotPhrase { Lot.Count: not null } && clause.Skip(k + 1).Any(p => p is FaultPhrase or ActPhrase))
-                return clause[k].From;
         }
 
         return end;

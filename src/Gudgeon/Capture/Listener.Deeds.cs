@@ -15,12 +15,6 @@ internal sealed partial class Listener
         // "taped to the flywheel" stops no opening; "gone rusty" is not missing; "run off with my cloth" drains nothing.
         if ((phrase.Act == Act.Cap && Word(phrase.To) == "to") || (phrase.Act == Act.Miss && Word(phrase.To - 1) == "gone" && clause.ElementAtOrDefault(i + 1) is FaultPhrase) || (phrase.Act == Act.Drain && Word(phrase.To) == "with" && !Range(clause[0].From, end).Any(k => Fluids.Contains(Word(k)))))
             return i;
-        // "got the oil out"
-        if (phrase is { Act: Act.Off, Word: "out" } && pending.Count == 0 && Fluids.Contains(Word(phrase.From - 1)) && phrase.To == phrase.From + 1)
-        {
-            Drain(phrase, clause, end);
-            return clause.Count;
-        }
 
         // "came right off"
         if (phrase is { Act: Act.Undo, Word: "came" or "come" } && Range(phrase.To, Math.Min(end, phrase.To + 3)).FirstOrDefault(k => Word(k) is "off" or "out" or "away" or "apart", -1) is var apart and >= 0 && Range(phrase.To, apart).All(k => Word(k) is "right" or "straight" or "clean" or "cleanly" or "easily" or "easy" or "nicely" or "sweetly" or "fine" or "good" or "well" or "all" or "just" or "quite"))
@@ -67,19 +61,6 @@ internal sealed partial class Listener
         // "glow plugs, one two and four came out": which of those just named.
         if (phrase.Act is Act.Off or Act.Undo or Act.On && pending is [.., { Thing: { Ids.Count: > 1, Kind.Length: > 0 } } row] && row.To < phrase.From && phrase.From > clause[0].From && Picked(Math.Max(row.To, clause[0].From), phrase.From) is { Count: > 0 } picked && SelectAll(row.Thing, picked) is { } those)
             pending[^1] = (those, row.From, phrase.From);
-
-        // "rockers off the left side"
-        if (phrase is { Act: Act.Off, Word: "off" } && pending.Count > 0 && Word(phrase.To) == "the" && Word(phrase.To + 1) is "left" or "right" && (Word(phrase.To + 2) is "side" or "bank" or "hand" || phrase.To + 2 >= tokens.Count || tokens[phrase.To + 2].IsBreak))
-        {
-            string side = Word(phrase.To + 1);
-            for (int k = 0; k < pending.Count; k++)
-            {
-                if (pending[k].Thing.Ids.Count > 1 && Select(pending[k].Thing, null, side) is { Ids.Count: > 0 } half && half.Ids.Count < pending[k].Thing.Ids.Count)
-                    pending[k] = (half, pending[k].From, pending[k].To);
-            }
-
-            all = Range(phrase.From, Word(phrase.To + 2) is "side" or "bank" ? phrase.To + 3 : phrase.To + 2);
-        }
 
         // "comes off first", "going on tonight": how it goes, not that it went.
         if (phrase.Act is Act.Off or Act.On or Act.Undo && Word(phrase.From - 1) is "comes" or "coming" or "goes" or "going" or "gets" or "getting" && Remark(new Stretch(tokens, clause[0].From, end)) > 0)

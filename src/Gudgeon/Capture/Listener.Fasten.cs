@@ -31,12 +31,6 @@ internal sealed partial class Listener
             return;
         }
 
-        if (clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ActPhrase { Act: Act.Miss } miss && phrase.Lot.Count is not null)
-        {
-            ApplyLots(Act.Miss, phrase, Range(phrase.From, miss.To));
-            return;
-        }
-
         // "need new starter bolts, that's two M12 by 45"
         if (draft is null && pending.Count == 0 && facts.LastOrDefault() is ToBuy { Lots.Count: 0, Thing.Sort: ThingSort.Fasteners } wanted && phrase.Lot.Count is not null)
         {

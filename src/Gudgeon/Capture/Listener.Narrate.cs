@@ -28,29 +28,9 @@ internal sealed partial class Listener
         clauseFrom = from;
         if (from < skipTo)
             return;
-        if (buying && Word(from) is "a" or "an" or "some" or "new" or "and" && clause.All(p => p is WordPhrase or BreakPhrase or ThingPhrase or DetailPhrase or NumPhrase) && clause.Any(p => p is WordPhrase { Word: "set" or "kit" }) && Nameless(from, end) is not null)
-        {
-            // A shopping list of things that no list knows.
-            int at = from;
-            for (int k = from; k <= end; k++)
-            {
-                if (k < end && Word(k) is not ("and" or "plus"))
-                    continue;
-                if (Nameless(at, k) is { } item)
-                    Add(new ToBuy(item, []), Range(at, k));
-                at = k + 1;
-            }
-
-            return;
-        }
 
         if (buying && clause.Count > 0 && clause.All(p => p is WordPhrase { Filler: true } or ThingPhrase or DetailPhrase or NumPhrase or LotPhrase or BreakPhrase or AmountPhrase || p is WordPhrase { Word: "set" or "kit" }) && clause.Any(p => p is ThingPhrase or DetailPhrase))
             forward = (Act.Buy, from, from);
-        if (facts.LastOrDefault() is Found { Where.Length: 0 } found && Word(from) is "under" or "behind" or "in" or "on" or "beside" or "between" or "underneath" or "down" or "inside" && clause.All(p => p is WordPhrase or PlacePhrase or ThingPhrase or WherePhrase or DetailPhrase))
-        {
-            facts[^1] = found with { Where = Said(from, end), Spans = [.. found.Spans, .. Spans(Range(from, end))] };
-            return;
-        }
 
         if (Poured(clause, from, end))
             return;
@@ -167,27 +147,12 @@ internal sealed partial class Listener
             return;
         }
 
-        // "rocker shaft left, two nuts": the side told after.
-        if (clause.ElementAtOrDefault(i + 1) is WordPhrase { Word: "left" or "right" } after && after.From == phrase.To && (after.To >= tokens.Count || tokens[after.To].IsBreak) && (phrase.Thing.Others.Count > 0 || phrase.Thing.Ids.Count > 1) && phrase.Thing.Kind.Length > 0 && Select(phrase.Thing with { Others = [] }, null, after.Word) is { Ids.Count: > 0 } sided && sided.Ids.Count < index.Parts(phrase.Thing.Kind).Count)
-        {
-            clause.RemoveAt(i + 1);
-            phrase = phrase with { To = after.To, Thing = sided };
-        }
-
         // "the other three pistons are good": all but those just told.
         if (phrase.Thing is { Sort: ThingSort.Part, Kind.Length: > 0 } && Range(phrase.From - 1, phrase.To).Any(k => Word(k) is "other" or "remaining" or "others") && (topic ?? LastThing()) is { Ids.Count: > 0 } toldOf && toldOf.Kind == phrase.Thing.Kind && phrase.Plural && index.Parts(toldOf.Kind).Select(p => p.Id).Except(toldOf.Ids).ToList() is { Count: > 0 } remaining)
             phrase = phrase with { Thing = new Thing(ThingSort.Part, toldOf.Kind, remaining, $"{index.NameOf(toldOf.Kind)}s, the rest") };
         // "two of the injectors": some of them, and nobody said which.
         if (phrase.Thing is { Sort: ThingSort.Part, Ids.Count: > 1 } && Word(phrase.From - 1) == "of" && CountBefore(phrase.From, clause[0].From) is { } some1 && some1 < phrase.Thing.Ids.Count)
             phrase = phrase with { Thing = phrase.Thing with { Where = $"{some1} of {phrase.Thing.Ids.Count}", Ids = [], Others = [] } };
-        // "side cover's off, the one over the valve springs": which one, not another part.
-        if (Word(phrase.From - 1) is "the" or "that" or "my" && OneBy(phrase.From - 2) || OneBy(phrase.From - 1))
-        {
-            _ = Spans(Range(clause[0].From, phrase.To));
-            if (facts.Count > 0)
-                facts[^1] = facts[^1] with { Spans = [.. facts[^1].Spans, .. Spans(Range(clause[0].From, phrase.To))] };
-            return;
-        }
 
         string before = Word(phrase.From - 1);
         if (before == "of" && phrase.Thing.Ids.Count == 0 && phrase.Thing.Where.Contains(" of ", StringComparison.Ordinal))
@@ -229,32 +194,6 @@ internal sealed partial class Listener
             // "tied aside with the hoses on": they stay as they are.
             _ = Spans(Range(phrase.From - 1, phrase.To + 1));
             clause.RemoveAll(p => p.From >= phrase.To && p.From <= phrase.To + 1 && p is WordPhrase { Word: "on" or "in" or "still" or "attached" or "connected" });
-            return;
-        }
-
-        // "head's on over a new gasket", "piston on with a new pair of circlips": they went on along with it.
-        if (before is "with" or "over" or "under" || (before.Length > 0 && Range(clause[0].From, phrase.From).Any(k => Word(k) is "with" or "over") && Range(clause[0].From, phrase.To).Any(k => Word(k) == "new")))
-        {
-            var carrier = pending.Count > 0 ? pending[^1].Thing : (facts.LastOrDefault() as On)?.Thing;
-            bool fitting = facts.LastOrDefault() is On || clause.Any(p => p is ActPhrase { Act: Act.On } or WordPhrase { Word: "on" or "in" });
-            var along = phrase.Thing.Sort == ThingSort.Part && carrier is { Ids: [var one0] } && phrase.Thing.Ids.Count != 1 && index.Engine.Parts.TryGetValue(one0, out var host) && (host.Cylinder ?? (host.Index.Count > 0 ? host.Index[0] : null)) is { } number ? Select(phrase.Thing with { Others = [], Detail = "", Where = "" }, number, "") : phrase.Thing;
-            if (fitting && Refitting() | facts.LastOrDefault() is On | pending.Count > 0 && carrier is not null && along is { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 } && along.Kind != carrier.Kind && Range(clause[0].From, phrase.To).Any(k => Word(k) is "new" or "fresh"))
-            {
-                Add(new On(along), Range(phrase.From, phrase.To));
-                return;
-            }
-        }
-
-        if (before is "is" or "are" or "did" && Word(phrase.From - 2) == "so" && lastDeed is { } alike)
-        {
-            // "and so is head two"
-            Apply(alike.Act, phrase.Thing, Range(phrase.From - 2, phrase.To));
-            return;
-        }
-
-        if (before is "and" or "its" or "the" && Word(clause[0].From) == "and" && pending.Count == 0 && lastDeed is { } same && clause.Take(i).All(p => p is WordPhrase { Filler: true }) && clause.Skip(i + 1).All(p => p is WordPhrase { Filler: true } or BreakPhrase) && phrase.Thing.Sort != ThingSort.Fasteners && clause.All(p => p is WordPhrase { Filler: true } or BreakPhrase or ThingPhrase))
-        {
-            Apply(same.Act, phrase.Thing, Range(phrase.From, phrase.To));
             return;
         }
 
@@ -318,9 +257,6 @@ internal sealed partial class Listener
             resolver.Bank = part.Bank ?? resolver.Bank;
         }
     }
-
-    /// <summary>"the one over": the words before a part that only tell where another lies.</summary>
-    private bool OneBy(int at) => Word(at) is "over" or "under" or "behind" or "near" or "by" or "above" or "below" or "beside" or "underneath" or "beneath" && Word(at - 1) is "one" or "ones" && facts.Count + pending.Count > 0;
 
     private static readonly HashSet<string> NoHead = ["came", "went", "fell", "slid", "swung", "hung", "sat", "sits", "stays", "goes", "moved", "parted", "comes", "wobbles", "needed", "looked", "smelt", "stinks", "tonight", "yesterday", "tomorrow", "together", "altogether", "completely", "first", "both", "number", "bottom", "finished", "eventually", "side", "half", "straight", "plus", "not", "isnt", "arent", "hasnt", "wont", "cant", "managed", "started", "gives", "gave", "see", "thats", "who", "somehow", "everywhere", "anyway", "meantime", "sounds", "spins", "turns", "felt", "seemed", "dropped", "cracked", "took", "tapped", "ones", "way", "lot", "pair", "trio", "loads", "tons", "heads", "head", "front", "rear", "end", "ends", "top", "left", "right", "inner", "outer", "upper", "lower", "complete", "itself", "assembly", "m", "by"];
 

@@ -6,11 +6,6 @@ internal sealed partial class Listener
     private void Number(NumPhrase phrase, List<Phrase> clause, int i)
     {
         var num = phrase.Num;
-        if (Word(num.From - 1) is "all" && topic is { Ids.Count: > 1 } whole && num.IsCount && whole.Ids.Count == num.Int && facts.Count > 0)
-        {
-            facts[^1] = facts[^1] with { Spans = [.. facts[^1].Spans, .. Spans(Range(num.From - 1, num.To))] };
-            return;
-        }
 
         if (num.IsCount && Word(num.To) is "on" or "at" && Word(num.To + 1) == "the" && Word(num.To + 2) == "nut" && draft is { Lots: [.., { Lot.Size: { Inch: true, Diameter: not null } } stud] })
         {
@@ -41,11 +36,6 @@ internal sealed partial class Listener
 
         var fault = FaultNext(clause, i) ?? FaultPast(clause, i) ?? ((Word(num.From - 1) == "number" || num.From == clause[0].From) && Word(num.To) is "'s" or "has" or "had" or "is" ? clause.Skip(i + 1).OfType<FaultPhrase>().FirstOrDefault() : null);
         bool of = Word(num.To) is "of" && Word(num.To + 1) is "them" or "em";
-        if (num.Sort == NumSort.Whole && fault is not null && topic is { Kind: "block", Where: ['b', 'o', 'r', 'e', ..] } bored && Word(num.To) is "'s" or "is" or "has" or "was")
-        {
-            (seen, seenCount, seenAt, fasteners) = (bored with { Where = $"bore {num.Int}", Name = $"bore {num.Int}" }, null, num.From, false);
-            return;
-        }
 
         if (num.Sort == NumSort.Whole && fault is not null)
         {
@@ -355,17 +345,6 @@ internal sealed partial class Listener
             return i;
         }
 
-        if (word.Word is "goes" or "belongs" or "went" or "go" or "lives" && (draft is { Lots.Count: > 0 } || (seen?.Sort == ThingSort.Fasteners)) && clause.Skip(i).Any(p => p is WherePhrase))
-        {
-            int from = clause[0].From;
-            var of = draft?.Of ?? seen!;
-            string words = Said(from, end);
-            if (draft is { Lots.Count: > 0 } && draft.Lots[^1].Lot.Count is null or 1 && draft.Lots[^1].From >= from && draft.Lots.Count > 1)
-                draft.Lots.RemoveAt(draft.Lots.Count - 1);
-            About(of with { Sort = ThingSort.Fasteners, Fastener = of.Fastener.Length > 0 ? of.Fastener : "bolt" }, Range(from, end), t => new Marked(t, words));
-            return clause.Count;
-        }
-
         if (word.Word == "both" && draft is { Lots: [.., { Lot.Count: null }] } pair)
         {
             pair.Lots[^1] = pair.Lots[^1] with { Lot = pair.Lots[^1].Lot with { Count = 2 } };
@@ -391,17 +370,6 @@ internal sealed partial class Listener
             Unsaid();
             pending.Add((another, word.From, word.To + 1));
             (seen, seenAt, fasteners) = (another, word.From, false);
-            return i;
-        }
-
-        // "hoses capped": those of the part just told.
-        if (word.Word is "hose" or "hoses" or "pipe" or "pipes" or "lines" && topic is { Sort: ThingSort.Part, Ids: [var owner] } && pending.Count == 0 && index.Engine.LinesOf(owner).Select(l => index.Engine.Lines[l]).Where(l => !l.IsPassage && l.Circuit is not Gudgeon.Engine.Circuit.Electrical).ToList() is { Count: > 0 } hoses && next is ActPhrase or TagPhrase or FaultPhrase or PlacePhrase)
-        {
-            bool many = word.Word.EndsWith('s');
-            var each = hoses.Select(l => new Thing(ThingSort.Line, l.Kind, [l.Id], l.Name)).ToList();
-            var told = many || each.Count == 1 ? new Thing(ThingSort.Line, each[0].Kind, [.. hoses.Select(l => l.Id)], each.Count == 1 ? each[0].Name : $"hoses of the {topic.Name}") : each[0] with { Others = [.. each.Skip(1)] };
-            pending.Add((told, word.From, word.To));
-            (seen, seenAt, fasteners) = (told, word.From, false);
             return i;
         }
 

@@ -93,13 +93,6 @@ internal sealed partial class Listener
 
         if (OneGone().IsMatch(clause.Line) && (draft?.Of ?? topic) is { } of && Regex.IsMatch(clause.Line, "gone|rolled|somewhere|lost|find|vanish|down|never|behind|pinged|flew|dark"))
         {
-            if (facts.LastOrDefault() is Missing { Lots: [{ Count: 1 }] } already && already.Thing.Ids.SequenceEqual(of.Ids))
-            {
-                _ = Spans(Range(clause.From, clause.To));
-                facts[^1] = already with { Spans = [.. already.Spans, .. Spans(Range(clause.From, clause.To))] };
-                return clause.To;
-            }
-
             if (of.Sort == ThingSort.Unknown && LastJoint() is { } joint)
                 of = joint;
             string fastener = draft?.Lots.LastOrDefault()?.Lot.Fastener is { Length: > 0 } said ? said : "bolt";
