@@ -242,7 +242,8 @@ internal sealed class DueReader(IReadOnlyList<Token> tokens, string text, DateTi
         else
             return null;
         int days = tokens.ElementAtOrDefault(to).Stem switch { "day" => 1, "week" => 7, "fortnight" => 14, "month" => 30, _ => 0 };
-        if (days == 0)
+        // Nobody waits a thousand weeks: such a number is no time.
+        if (days == 0 || count > 1000)
             return null;
         to++;
         if (Word(to) is "time" or "'s" or "away" or "now" or "yet" or "out")

@@ -36,6 +36,12 @@ internal static class Lexicon
     /// <summary>Nouns that name no thing by themselves.</summary>
     public static readonly HashSet<string> Vague = ["bit", "end", "piece", "bracket", "seal", "socket", "side", "half", "one", "part", "thing", "gasket", "bolt", "nut", "hole", "bonnet", "hood"];
 
+    /// <summary>Words between what stops an opening and the opening.</summary>
+    public static readonly HashSet<string> Openings = ["in", "into", "over", "on", "onto", "round", "across", "down", "up", "inside"];
+
+    /// <summary>How a stopper gets into its opening.</summary>
+    public static readonly HashSet<string> Pushing = ["stuck", "stuffed", "shoved", "poked", "pushed", "screwed", "popped", "put", "jammed", "wrapped", "slipped", "rammed", "bunged", "taped", "tied", "stick", "shove", "pop", "wound"];
+
     /// <summary>What is spent or wasted beside the work.</summary>
     public static readonly HashSet<string> Times = ["hour", "day", "evening", "night", "morning", "afternoon", "weekend", "minute", "time", "patience"];
 

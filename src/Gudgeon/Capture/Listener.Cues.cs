@@ -103,25 +103,28 @@ internal sealed partial class Listener
         return clause.To;
     }
 
-    /// <summary>"sandwich bags over both ends", "closed the end with tape": an opening was stopped.</summary>
+    /// <summary>"sandwich bags over both ends", "closed the end with tape", "stuck a bung in the top hose": an opening was stopped.</summary>
     private int Closed(Stretch clause)
     {
-        bool verb = Range(clause.From, clause.To).Any(k => Lexicon.Frames.Longest(tokens, k) is { Values: ["closed", ..] });
+        var said = In(clause.From, clause.To).ToList();
+        bool verb = Range(clause.From, clause.To).Any(k => Lexicon.Frames.Longest(tokens, k) is { Values: ["closed", ..] } || (said.Any(p => p is ActPhrase { Act: Act.Cap } && p.From == k) || Word(k) == "covered") && Ends(k + 1, clause.To));
         int stuff = Range(clause.From, clause.To).FirstOrDefault(k => Lexicon.Stoppers.Contains(tokens[k].Stem), -1);
-        int end = Range(clause.From, clause.To).FirstOrDefault(k => k > stuff && Word(k) is "in" or "into" or "over" or "on" or "round" or "across" && Ends(k + 1, clause.To), -1);
-        if (!verb && (stuff < 0 || end < 0) || In(clause.From, clause.To).Any(p => p is PlacePhrase { Place.Sort: PlaceSort.Container } or TagPhrase or MeasurePhrase or LotPhrase { Lot.Size.IsEmpty: false } or FaultPhrase or ActPhrase { Act: not (Act.Cap or Act.Put or Act.Part or Act.Off) }))
+        int prep = Range(stuff + 1, clause.To).FirstOrDefault(k => Lexicon.Openings.Contains(Word(k)) && (Ends(k + 1, clause.To) || said.FirstOrDefault(p => p.From > k && p is not WordPhrase { Filler: true }) is ThingPhrase { Thing.Sort: ThingSort.Line or ThingSort.Part }), -1);
+        bool stopped = stuff >= 0 && prep >= 0 && Word(stuff - 1) != "the" && (Ends(prep + 1, clause.To) || !said.Any(p => p is ActPhrase { Act: Act.Off or Act.Part }));
+        if (!verb && !stopped || said.Any(p => p is PlacePhrase { Place.Sort: PlaceSort.Container } or TagPhrase or MeasurePhrase or LotPhrase { Lot.Size.IsEmpty: false } or ActPhrase { Act: not (Act.Cap or Act.Put or Act.Part or Act.Off) } || p is FaultPhrase fault && Word(fault.From) != "covered" && (fault.Fault != "stuck" || stuff < fault.From)))
             return -1;
-        var told = In(clause.From, clause.To).OfType<ThingPhrase>().Where(t => t.Thing.Sort is ThingSort.Line or ThingSort.Part && t.From != stuff && !(stuff > 0 && t.From < stuff && t.To >= stuff)).ToList();
+        var told = said.OfType<ThingPhrase>().Where(t => t.Thing.Sort is ThingSort.Line or ThingSort.Part && (t.From > stuff || t.To <= stuff)).ToList();
         var lines = facts.OfType<Parted>().Select(p => p.Line).ToList();
         bool all = Range(clause.From, clause.To).Any(k => Word(k) is "both" or "all" or "them" or "each");
-        List<Thing> open = told.Count > 0 ? [told[0].Thing] : all && lines.Count > 1 ? lines : (pending.Count > 0 ? pending[^1].Thing : topic) is { } one ? [one] : [];
-        if (open.Count == 0 || open.Any(t => t.Sort is not (ThingSort.Line or ThingSort.Part)) || (told.Count == 0 && open.Any(t => t.Sort == ThingSort.Part) && !verb))
+        List<Thing> open = told.Count > 0 ? [told[0].Thing] : all && lines.Count > 1 ? lines : (pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing()) is { } one ? [one] : [];
+        bool pushed = said.FirstOrDefault(p => p is not WordPhrase { Filler: true }) is FaultPhrase or ActPhrase || Range(clause.From, stuff).Any(k => Lexicon.Pushing.Contains(Word(k)));
+        if (open.Count == 0 || open.Any(t => t.Sort is not (ThingSort.Line or ThingSort.Part)) || (told.Count == 0 && open.Any(t => t.Sort == ThingSort.Part) && !verb && !pushed))
             return -1;
         foreach (var line in open)
         {
-            if (line.Sort == ThingSort.Line && In(clause.From, clause.To).Any(p => p is ActPhrase { Act: Act.Off or Act.Part }))
+            if (line.Sort == ThingSort.Line && said.Any(p => p is ActPhrase { Act: Act.Off or Act.Part }))
                 About(line, Whole(clause), t => new Parted(t));
-            About(line, Whole(clause), t => new Capped(t, ""));
+            About(line, Whole(clause), t => new Capped(t, stuff < 0 ? "" : Said(stuff, stuff + 1)));
         }
 
         pending.RemoveAll(p => open.Any(o => o.Code == p.Thing.Code));
@@ -132,7 +135,7 @@ internal sealed partial class Listener
     /// <summary>"it", "both ends", "the open end", "the hole": an opening of what is spoken of.</summary>
     private bool Ends(int at, int to)
     {
-        while (at < to && (Word(at) is "the" or "its" or "both" or "each" or "all" or "open" or "other" or "their" or "end" && Word(at + 1) is "of" || NumberWords.At(tokens, at) is { IsCount: true }))
+        while (at < to && (Word(at) is "the" or "its" or "both" or "each" or "all" or "open" or "other" or "their" || NumberWords.At(tokens, at) is { IsCount: true }))
             at++;
         return at < to && (tokens[at].Stem is "end" or "hole" or "port" or "union" or "stub" or "mouth" || Word(at) is "it" or "them" or "that" || Word(at - 1) is "both" or "each");
     }

@@ -82,8 +82,14 @@ internal sealed partial class Listener
     private Row? Inline(Stretch clause)
     {
         var gases = Range(clause.From, clause.To).Where(k => Gas(k) is not null && Word(k) is not ("in" or "ex")).Select(k => Gas(k)!.Value.Side).Distinct().Count();
-        if (gases == 2 && !In(clause.From, clause.To).Any(p => p is ActPhrase or FaultPhrase or LotPhrase or PlacePhrase) && Pairs(clause, new Row(Lash, null, null, [])).Pairs is { Count: 2 })
-            return new Row(Lash, null, null, []);
+        int named = clause.From - 1;
+        while (named > 0 && !tokens[named - 1].IsBreak)
+            named--;
+        // "for cylinder one, inlet gap is ..."
+        int said = Range(named, clause.From).FirstOrDefault(k => Word(k) == "cylinder" && NumberWords.At(tokens, k + 1) is { IsCount: true }, -1);
+        var own = said < 0 || index.Parts("valve-in").Count == 0 ? null : Select(new Thing(ThingSort.Part, "valve-in", [.. index.Parts("valve-in").Select(p => p.Id)], "inlet valves"), NumberWords.At(tokens, said + 1)!.Value.Int, "");
+        if (gases == 2 && !In(clause.From, clause.To).Any(p => p is ActPhrase or FaultPhrase or LotPhrase or PlacePhrase) && Pairs(clause, new Row(Lash, own, null, [])).Pairs is { Count: 2 })
+            return new Row(Lash, own, null, []);
         if (In(clause.From, clause.To).Any(p => p is MeasurePhrase))
             return null;
         for (int k = clause.From; k < Math.Min(clause.To, clause.From + 4); k++)

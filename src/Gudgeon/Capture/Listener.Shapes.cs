@@ -30,8 +30,6 @@ internal sealed partial class Listener
             () => WantSome(clause),
             () => TurnedUp(clause),
             () => Cued(clause),
-            () => Cover(clause),
-            () => Stop(clause),
             () => TagOn(clause),
             () => Staying(clause, rest),
             () => Meant(clause),
@@ -304,22 +302,6 @@ internal sealed partial class Listener
         if (Regex.IsMatch(said, "(?:is|was|are|were|has|have) (?:the|it|they|my|all)"))
             return "done";
         return cue.Length > 0 || said.Length > 0 ? "what" : "";
-    }
-
-    [GeneratedRegex("^(?:(?<old>what (?:i|we) (?:called|thought was|said was|wrote down as|put down as|had down as|have been calling) (?:the |a |an )?(?<a>.+?) (?:is|'s|was|turns out to be|turned out to be) (?:really |actually |in fact )*(?:the |a |an )?(?<b>.+))|(?:the )?(?<a>.+?) (?:is|'s|was) (?:really|actually|in fact) (?:the |a |an )(?<b>.+)|(?:the )?(?<a>.+?) (?:turns out to be|turned out to be|turns out it 's|turned out it was) (?:the |a |an )?(?<b>.+)|turns out (?:that )?(?:the )?(?<a>.+?) (?:is|'s|was) (?:the |a |an )(?<b>.+)|(?:the )?(?<a>.+?) (?:i|we) (?:called|thought was|said was) (?:the |a |an )?(?<c>.+?) (?:is|'s|was) (?:really |actually )?(?:the |a |an )?(?<b>.+))$")]
-    private static partial Regex Names();
-
-    private int Naming(Stretch clause)
-    {
-        var match = Names().Match(clause.Line);
-        if (!match.Success)
-            return -1;
-        var (aFrom, aTo) = clause.Tokens(match.Groups["c"].Success ? match.Groups["c"] : match.Groups["a"]);
-        var (bFrom, bTo) = clause.Tokens(match.Groups["b"]);
-        if (ThingIn(aFrom, aTo, true) is not { } was || ThingIn(bFrom, bTo, true) is not { } now || (now.Sort == ThingSort.Unknown && was.Sort != ThingSort.Unknown && !match.Groups["old"].Success) || Lexicon.Faults.Longest(tokens, bFrom).Values.Count > 0)
-            return -1;
-        About(now, Range(clause.From, clause.To), n => new Named(was with { Others = [] }, n));
-        return clause.To;
     }
 
     [GeneratedRegex("^(?<x>.*?)(?:has|have|needs|need|must|got) (?:to )?(?:go|be|get) back\\b(?<when>.*)$|^(?:must |need to |have to |got to |gotta )?(?:return|take|give|hand) (?<x>.+?) back\\b(?<when>.*)$|^(?<x>.+?) (?:(?:is|'s) )?(?:only )?(?:borrowed|on loan|hired|mine|ours|due back|on hire)\\b(?<when>.*)$|^(?<x>(?:the |that |his |her )?[a-z]+(?: [a-z]+)?) (?:goes|go|going) back(?: to [a-z' ]+?)? (?<when>(?:on |by )?(?:tomorrow|tonight|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|the ).*)$|^(?:i |we |'ve |have |need |must |got |gotta |to )*(?:have|get) (?<x>.+?) back(?: to (?:the |a |my )?[a-z' ]+?)? (?<when>(?:by|before|on) .*)$|^.*?\\b(?:wants?|needs?|needing|wanting|after|asking for|expects?) (?:his|her|their|the|its|my|that) (?<x>[a-z -]+?) back\\b(?<when>.*)$|^(?:borrowed|hired) (?<x>.+?) (?<when>(?:till|until|due back|for).*)$|^(?:must |need to |have to )?return (?<x>.+?) (?<when>by .*|on .*|before .*)$|^(?<x>.+?) (?:has|have|needs?|must|got|wants?) (?:to )?(?:be )?(?:returned|returning|taken back|given back|handed back)\\b(?<when>.*)$")]

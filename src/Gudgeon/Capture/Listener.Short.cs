@@ -104,22 +104,6 @@ internal sealed partial class Listener
         return -1;
     }
 
-    [GeneratedRegex("^(?:and |then |so |i |we |'ve |have |also |just )*(?:covered|taped|taped over|bagged|corked|wrapped|sealed|blanked|blanked off|plugged|bunged|capped|covered over|stuffed|masked|masked off|blocked off|blocked) (?:up |over |off |all |both )*(?:the )?(?:holes|ports|openings|inlets|hole|port|opening|ends|end|runners|inlet ports|exhaust ports|intake ports|mouth|unions|union|stubs|pipes|lines|hoses)(?: up| over| off)?\\b(?<w>.*)$|^(?:and |with |,)*(?:the |both |all )*(?:ends|end|ports|holes|openings|unions|stubs|open ends)(?: all| both)?(?: are| were|'s)? ?(?:taped|capped|plugged|bunged|blanked|covered|sealed|stuffed|taped up|taped over|capped off|bunged up|corked)\\b(?<w>.*)$")]
-    private static partial Regex Covers();
-
-    /// <summary>"I covered the holes with tape": those of the part just told.</summary>
-    private int Cover(Stretch clause)
-    {
-        if (Covers().Match(clause.Line) is not { Success: true } match || ThingsIn(clause.From, clause.To).Any(t => t.Sort is ThingSort.Part or ThingSort.Line) || (pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing()) is not { } thing)
-            return -1;
-        bool hoses = Regex.IsMatch(match.Value, "\\b(?:pipes|lines|hoses|unions)\\b");
-        if (hoses && thing.Sort == ThingSort.Part)
-            return -1;
-        string with = Regex.Replace(match.Groups["w"].Value.Trim(), "^with ", "");
-        About(thing with { Detail = "" }, Range(clause.From, clause.To), t => new Capped(t, with));
-        return clause.To;
-    }
-
     [GeneratedRegex("^(?:but |and |,)*(?:the |all the |all of the )?(?:rest|others|other (?:two|three|four|five|six|seven|one|ones)|remaining (?:ones|two|three|four|five|six|seven))\\b(?! of)")]
     private static partial Regex TheRest();
 

@@ -2,45 +2,9 @@ using System.Text.RegularExpressions;
 
 namespace Gudgeon.Capture;
 
-/// <summary>Openings stopped with whatever is at hand, and tags tied on: the thing may come last, or be only "it".</summary>
+/// <summary>Tags tied on: the thing may come last.</summary>
 internal sealed partial class Listener
 {
-    private const string Stops = "(?:(?:a|an|the|some|my|clean|old|bit of|piece of|finger of a|plastic|wine|rubber|masking|duct|gaffer|insulating|blue|freezer|wooden|M \\d+|spare|kitchen|latex|nitrile) )*(?:rags?|bungs?|bolts?|corks?|caps?|gloves?|tape|golf tees?|pencils?|dowels?|cling film|foil|socks?|blanking \\w+|blanks?|towels?|paper|tissue|drill bits?|fingers?|plugs?|blanking plugs?|bags?|lids?|cloths?|sponge|plugs)";
-
-    [GeneratedRegex("^(?:and |then |so |i |'ve |we |also |just |,)*(?:(?:stuck|stuffed|shoved|poked|pushed|screwed|popped|put|jammed|wrapped|slipped|rammed|bunged|got|taped|tied|shove|stick|wound) )?(?<w>" + Stops + ")(?: (?:stuffed|shoved|pushed|jammed|screwed|stuck|taped|gone))? (?:in|into|over|on|round|across|down|up|inside|onto) (?<x>.+)$")]
-    private static partial Regex Stopped();
-
-    /// <summary>"stuck a bolt in it", "rag in the intake": an opening was stopped.</summary>
-    private int Stop(Stretch clause)
-    {
-        if (Stopped().Match(clause.Line) is not { Success: true } match || In(clause.From, clause.To).Any(p => p is PlacePhrase or LotPhrase { Lot.Size.IsEmpty: false } or TagPhrase))
-            return -1;
-        var (wFrom, wTo) = clause.Tokens(match.Groups["w"]);
-        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
-        bool verb = clause.Line[..match.Groups["w"].Index].TrimEnd().Split(' ')[^1] is "stuck" or "stuffed" or "shoved" or "poked" or "pushed" or "screwed" or "popped" or "put" or "jammed" or "wrapped" or "slipped" or "rammed" or "bunged" or "taped" or "tied";
-        var thing = ThingIn(xFrom, xTo);
-        if (thing is null)
-        {
-            bool points = Regex.IsMatch(match.Groups["x"].Value, "\\b(?:it|them|that|hole|holes|end|ends|pipe|hose|port|ports|opening|openings|each|both|hoses|pipes|stub|stubs|union|line|lines)\\b");
-            thing = points ? pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing() : null;
-        }
-
-        if (thing is null || thing.Sort == ThingSort.Fasteners || (!verb && Regex.IsMatch(match.Groups["w"].Value, "\\b(?:bolts?|plugs?|fingers?|dowels?|bags?|paper|caps?|lids?)$") && thing.Sort != ThingSort.Line))
-            return -1;
-        string with = Said(wFrom, wTo);
-        var all = Range(clause.From, clause.To).ToList();
-        foreach (var (open, from, to) in pending.ToList())
-        {
-            if (open.Code == thing.Code)
-                all.AddRange(Range(from, to));
-        }
-
-        pending.RemoveAll(p => p.Thing.Code == thing.Code);
-        About(thing, all, t => new Capped(t, with));
-        (topic, seen, seenAt) = (thing, thing, clause.From);
-        return clause.To;
-    }
-
     [GeneratedRegex("^(?:and |then |so |i |'ve |we |also |just |,)*(?:tagged|labelled|labeled|label|numbered|tied|put|stuck|hung|taped) (?<x>.+)$")]
     private static partial Regex Tags();
 

@@ -24,4 +24,20 @@ internal sealed partial class Listener
         Add(new Taught(word, term), Range(clause.From, clause.To));
         return clause.To;
     }
+
+    [GeneratedRegex("^(?:(?<old>what (?:i|we) (?:called|thought was|said was|wrote down as|put down as|had down as|have been calling) (?:the |a |an )?(?<a>.+?) (?:is|'s|was|turns out to be|turned out to be) (?:really |actually |in fact )*(?:the |a |an )?(?<b>.+))|(?:the )?(?<a>.+?) (?:is|'s|was) (?:really|actually|in fact) (?:the |a |an )(?<b>.+)|(?:the )?(?<a>.+?) (?:turns out to be|turned out to be|turns out it 's|turned out it was) (?:the |a |an )?(?<b>.+)|turns out (?:that )?(?:the )?(?<a>.+?) (?:is|'s|was) (?:the |a |an )(?<b>.+)|(?:the )?(?<a>.+?) (?:i|we) (?:called|thought was|said was) (?:the |a |an )?(?<c>.+?) (?:is|'s|was) (?:really |actually )?(?:the |a |an )?(?<b>.+))$")]
+    private static partial Regex Names();
+
+    private int Naming(Stretch clause)
+    {
+        var match = Names().Match(clause.Line);
+        if (!match.Success)
+            return -1;
+        var (aFrom, aTo) = clause.Tokens(match.Groups["c"].Success ? match.Groups["c"] : match.Groups["a"]);
+        var (bFrom, bTo) = clause.Tokens(match.Groups["b"]);
+        if (ThingIn(aFrom, aTo, true) is not { } was || ThingIn(bFrom, bTo, true) is not { } now || (now.Sort == ThingSort.Unknown && was.Sort != ThingSort.Unknown && !match.Groups["old"].Success) || Lexicon.Faults.Longest(tokens, bFrom).Values.Count > 0)
+            return -1;
+        About(now, Range(clause.From, clause.To), n => new Named(was with { Others = [] }, n));
+        return clause.To;
+    }
 }

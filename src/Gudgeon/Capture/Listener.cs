@@ -25,7 +25,7 @@ internal sealed partial class Listener
     public Listener(string text, PartIndex index, EarContext context)
     {
         (this.text, this.index, this.context) = (text, index, context);
-        tokens = Ashore(Tokeniser.Cut(text));
+        tokens = Tokeniser.Cut(text);
         used = new bool[tokens.Count];
         inchBook = context.Unit == BookUnit.Inch;
         resolver = new ThingResolver(index, context);
@@ -34,20 +34,6 @@ internal sealed partial class Listener
         dues = new DueReader(tokens, text, context.Now);
         places = new PlaceReader(tokens, index);
         phraseReader = new PhraseReader(tokens, things, new LotReader(tokens, inchBook), places, dues);
-    }
-
-    /// <summary>On a boat the sides have names of their own.</summary>
-    private static List<Token> Ashore(List<Token> tokens)
-    {
-        for (int i = 0; i < tokens.Count; i++)
-        {
-            if (tokens[i].Text == "starboard")
-                tokens[i] = tokens[i] with { Text = "right", Stem = "right" };
-            else if (tokens[i].Text == "port" && i + 1 < tokens.Count && tokens[i + 1].Text is "side" or "bank" or "one" or "head" or "manifold" or "cylinder" or "exhaust" or "engine")
-                tokens[i] = tokens[i] with { Text = "left", Stem = "left" };
-        }
-
-        return tokens;
     }
 
     public Heard Hear()

@@ -113,7 +113,7 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         if (Word(at) == "cracked" && (at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "i" or "we" or "and" or "just" or "then" or "'ve") && (things.At(at + 1) is { Thing.Sort: ThingSort.Fasteners } || Word(at + 1) is "the" or "all" or "both" && lots.At(at + 1) is { Lot.Fastener.Length: > 0 }))
             return new ActPhrase(at, at + 1, Act.Undo, "cracked");
         // "sixteen bolts nipped": done up.
-        if (acts.Count > 0 && acts[0] == Act.Tighten && faultTo == actTo && (lots.At(at - 2) is { Lot.Fastener.Length: > 0 } bolts && bolts.To == at || tokens.ElementAtOrDefault(at - 1).Stem is "bolt" or "nut" or "stud" or "screw"))
+        if (acts.Count > 0 && acts[0] == Act.Tighten && faultTo == actTo && (tokens.ElementAtOrDefault(at - 1).Stem is "bolt" or "nut" or "stud" or "screw"))
             return new ActPhrase(at, actTo, Act.Tighten, Word(at));
         // "broke the starter loose": undone, and "loose" tells how.
         bool opens = at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "then" or "i" or "we" or "'ve" or "have" or "just" or "finally";

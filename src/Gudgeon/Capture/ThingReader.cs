@@ -69,7 +69,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             return null;
         if (end == at + 1 && ((Word(at) is "finger" or "fingers" && Word(end) is "tight" or "loose") || (Word(at) == "cap" && (Word(at - 1) == "to" || (lastKind.Length > 0 && !CapKinds.Contains(lastKind))))))
             return null;
-        if (end - at > 1 && (Word(at) is "upper" or "lower" || (values[0].Kind == "ring-comp" && Word(at) is "top" or "second")) && index.Parts(values[0].Kind).Count > 1)
+        if (end - at > 1 && Word(at) is "upper" or "lower" && index.Parts(values[0].Kind).Count > 1)
             selectors.Where.Add(Word(at));
         // "top ring on two": its place in the stack belongs to its name.
         if (end - at > 1 && values.All(v => v.Kind == "ring-comp") && Word(at) is "top" or "first" or "second" or "middle")

@@ -1,0 +1,72 @@
+using Gudgeon.Capture;
+
+namespace Gudgeon.Tests.Capture;
+
+/// <summary>What the predicates of the frames say of the thing they are told of, in any order of words. Sentences invented, common practice, no source.</summary>
+public class FrameTests
+{
+    private static readonly Gudgeon.Engine.EngineModel Engine = Story.Build("n=4 vt=dohc valves=2+2 fuel=diesel ind=turbo drive=chain opt=starter,alternator");
+
+    private static readonly Gudgeon.Engine.EngineModel Vee = Story.Build("layout=vee n=6 angle=60 vt=dohc valves=2+2 banks=left-right drive=chain opt=starter");
+
+    private static Heard Hear(Gudgeon.Engine.EngineModel engine, params string[] notes)
+    {
+        var context = new EarContext { Now = Story.Now };
+        foreach (string note in notes[..^1])
+            context = context.After(Ear.Hear(note, engine, context));
+        return Ear.Hear(notes[^1], engine, context);
+    }
+
+    private static IEnumerable<string> Codes(Heard heard) => heard.Facts.Select(f => f.Code);
+
+    [Theory]
+    [InlineData("glow plugs one and two came out", "three and four I'm not touching", "left-on glow-plug.3-4")]
+    [InlineData("glow plugs out", "can't find the woodruff key", "missing key.1")]
+    [InlineData("timing cover's on but it's one bolt short", "that bolt was in my pocket", "found timing-cover.1: 1")]
+    [InlineData("inlet manifold off", "covered the ports with tape", "capped inlet-manifold.1")]
+    [InlineData("head's off", "the machinist's got the head till Friday", "sent head.1 until 2026-11-27")]
+    public void A_predicate_is_told_of_its_thing_in_any_order(string before, string said, string code) =>
+        Assert.Contains(code, Codes(Hear(Engine, before, said)));
+
+    [Theory]
+    [InlineData("the crank isn't out yet", "left-on crank.1")]
+    [InlineData("starboard exhaust manifold's off", "off exhaust-manifold.2")]
+    [InlineData("mains, number one two point three six, number two two point three five", "measured main journal crank.1/main 1: 2.36 in")]
+    [InlineData("mains, number one two point three six, number two the same", "measured main journal crank.1/main 2: 2.36 in")]
+    public void What_is_told_in_one_note_is_heard(string said, string code) =>
+        Assert.Contains(code, Codes(Ear.Hear(said, Vee, new EarContext { Now = Story.Now, Unit = BookUnit.Inch })));
+
+    [Theory]
+    [InlineData("lunch's off")]
+    [InlineData("gotta go now")]
+    [InlineData("I'll do the talking")]
+    [InlineData("the starter isn't bolted on yet")]
+    [InlineData("seven thou, which will not do")]
+    public void Talk_beside_the_work_is_no_record(string said)
+    {
+        var heard = Hear(Engine, said);
+        Assert.DoesNotContain(heard.Facts, f => f is Off or On or Planned or Asked or Put or Seen);
+    }
+
+    [Fact]
+    public void Nothing_found_stays_with_what_was_told()
+    {
+        var heard = Hear(Engine, "oil filter's off, no metal in it");
+        Assert.Equal(["off oil-filter.1"], Codes(heard));
+    }
+
+    [Fact]
+    public void Where_a_part_lies_takes_nothing_off_before_a_strip_was_told()
+    {
+        Assert.DoesNotContain(Hear(Engine, "the crank is in the shed").Facts, f => f is Off);
+        Assert.Contains(Hear(Engine, "starter's off", "the head is on the bench").Facts, f => f is Off);
+    }
+
+    [Fact]
+    public void A_name_that_names_nothing_is_offered_not_recorded()
+    {
+        var heard = Hear(Engine, "the bracket is cracked");
+        Assert.Empty(heard.Facts.OfType<Damaged>());
+        Assert.NotEmpty(heard.Doubts);
+    }
+}
