@@ -86,7 +86,7 @@ internal sealed partial class Listener
         while (named > 0 && !tokens[named - 1].IsBreak)
             named--;
         // "for cylinder one, inlet gap is ..."
-        int said = Range(named, clause.From).FirstOrDefault(k => Word(k) == "cylinder" && NumberWords.At(tokens, k + 1) is { IsCount: true }, -1);
+        int said = Range(named, clause.From).FirstOrDefault(k => Word(k) is "cylinder" or "number" && NumberWords.At(tokens, k + 1) is { IsCount: true }, -1);
         var own = said < 0 || index.Parts("valve-in").Count == 0 ? null : Select(new Thing(ThingSort.Part, "valve-in", [.. index.Parts("valve-in").Select(p => p.Id)], "inlet valves"), NumberWords.At(tokens, said + 1)!.Value.Int, "");
         if (gases == 2 && !In(clause.From, clause.To).Any(p => p is ActPhrase or FaultPhrase or LotPhrase or PlacePhrase) && Pairs(clause, new Row(Lash, own, null, [])).Pairs is { Count: 2 })
             return new Row(Lash, own, null, []);
