@@ -59,6 +59,7 @@ public class LabelTests
         Assert.Empty(parts);
         Assert.Equal((book.Bench.Engine.JointsOf("own.cover")[0], 6), lots.Select(l => (l.Joint, l.Lot.Count)).Single());
         Assert.Equal(["own.cover"], book.Bench.ContentsOf("shelf 2").Parts);
-        Assert.Equal(["bag 3", "shelf 2"], book.Bench.PlacesInUse());
+        book.Good(new TakeOff("own.starter", [new OutLot(3, "M10x60", "bolt", "bag 12")], To: "bench"));
+        Assert.Equal(["bag 3", "bag 12", "bench", "shelf 2"], book.Bench.PlacesInUse());
     }
 }

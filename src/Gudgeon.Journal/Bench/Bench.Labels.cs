@@ -1,4 +1,3 @@
-using System.Globalization;
 namespace Gudgeon.Journal;
 
 public sealed partial class Bench
@@ -14,10 +13,10 @@ public sealed partial class Bench
     public string LabelName(LabelMade label) =>
         label.Place ?? (label.Port is null ? NameOf(label.What!) : $"{NameOf(label.What!)}, at {PortName(label.Port) ?? label.Port}");
 
-    /// <summary>Places that hold anything, in order.</summary>
+    /// <summary>Places that hold anything, in order: bag 2 before bag 10.</summary>
     public IReadOnlyList<string> PlacesInUse() =>
         [.. Engine.Parts.Keys.Select(id => Part(id).Where).Concat(Engine.Joints.Keys.SelectMany(id => Joint(id).Lots.Select(l => l.Where)))
-            .Where(w => w.Spot == Spot.Place).Select(w => w.Name).Distinct().Order(StringComparer.Create(CultureInfo.InvariantCulture, CompareOptions.NumericOrdering))];
+            .Where(w => w.Spot == Spot.Place).Select(w => w.Name).Distinct().Order(Whereabouts.ByName)];
 
     /// <summary>Parts and fasteners in a place.</summary>
     public (IReadOnlyList<string> Parts, IReadOnlyList<(string Joint, Lot Lot)> Lots) ContentsOf(string place)

@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+
 namespace Gudgeon.Journal;
 
 /// <summary>The sort of account that holds a thing. Every thing is in exactly one.</summary>
@@ -39,7 +41,7 @@ public enum Spot
 
 /// <summary>Where a thing is: one account of the book's double entry.</summary>
 /// <param name="Name">Place, shop or carrying part; empty for the other spots.</param>
-public readonly record struct Whereabouts(Spot Spot, string Name = "")
+public readonly partial record struct Whereabouts(Spot Spot, string Name = "")
 {
     public static readonly Whereabouts Engine = new(Spot.Engine);
     public static readonly Whereabouts OwnHoles = new(Spot.OwnHoles);
@@ -49,6 +51,9 @@ public readonly record struct Whereabouts(Spot Spot, string Name = "")
     public static readonly Whereabouts Unaccounted = new(Spot.Unaccounted);
     public static readonly Whereabouts Scrap = new(Spot.Scrap);
     public static readonly Whereabouts Absent = new(Spot.Absent);
+
+    /// <summary>Names of places as people number them: bag 2 before bag 12.</summary>
+    public static readonly IComparer<string> ByName = Comparer<string>.Create((one, other) => string.CompareOrdinal(Numbered(one), Numbered(other)));
 
     /// <summary>The name under which "own holes" is typed and stored.</summary>
     public const string OwnHolesName = "own holes";
@@ -103,4 +108,10 @@ public readonly record struct Whereabouts(Spot Spot, string Name = "")
         Spot.Scrap => "scrapped",
         _ => "not on this engine",
     };
+
+    // The culture's own numeric order does nothing where no culture data is built in, as here.
+    private static string Numbered(string name) => Numbers().Replace(name, n => n.Value.PadLeft(9, '0'));
+
+    [GeneratedRegex("[0-9]{1,9}")]
+    private static partial Regex Numbers();
 }
