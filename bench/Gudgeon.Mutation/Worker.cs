@@ -5,7 +5,9 @@ namespace Gudgeon.Mutation;
 /// <summary>Tries mutants one after another in a process of its own, which an endless or a crashing one takes down with it.</summary>
 internal sealed class Worker
 {
-    private static readonly TimeSpan s_least = TimeSpan.FromSeconds(5);
+    // A test that takes this much longer than without the mutant, and more than a moment, will not end.
+    private const int Factor = 5;
+    private static readonly TimeSpan s_moment = TimeSpan.FromSeconds(3);
 
     private readonly string _folder;
     private readonly IReadOnlyList<Timing> _tests;
@@ -96,7 +98,7 @@ internal sealed class Worker
     private bool Passes(World world, int test)
     {
         var (name, own) = _tests[test];
-        return _watchdog.Within(name, s_least + TimeSpan.FromMilliseconds(10 * own), () =>
+        return _watchdog.Within(name, s_moment + TimeSpan.FromMilliseconds(Factor * own), () =>
         {
             try
             {
