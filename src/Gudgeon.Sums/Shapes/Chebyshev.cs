@@ -49,7 +49,8 @@ internal static class Chebyshev
         right[m] = 1;
         for (var step = 0; ; step++)
         {
-            var first = step >= patience;
+            // Not while points that do not exist are in the basis: the prices are large then, and rounding alone would let the first point in for ever.
+            var first = step >= patience && Array.TrueForAll(basis, b => b.Index >= 0);
             var matrix = Matrix<double>.Build.Dense(m + 1, m + 1, (row, at) => Entry(rows, basis[at], row, m));
             var costs = Vector<double>.Build.Dense(m + 1, at => basis[at].Index < 0 ? -Artificial : basis[at].Side * y[basis[at].Index]);
             var prices = matrix.Transpose().LU().Solve(costs);
@@ -73,8 +74,7 @@ internal static class Chebyshev
     private static (int Index, int Side) Entering(double[][] rows, double[] y, Vector<double> prices, bool first)
     {
         var m = rows[0].Length;
-        // While points that do not exist are in the basis the prices are large, and so is what rounding leaves of nothing.
-        var most = Tolerance * Math.Max(1, prices.AbsoluteMaximum());
+        var most = Tolerance;
         var found = (Index: 0, Side: 0);
         for (var i = 0; i < rows.Length; i++)
         {
