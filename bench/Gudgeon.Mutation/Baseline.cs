@@ -48,14 +48,14 @@ internal sealed class Baseline
     /// <summary>The tests to try a mutant with, the quickest first.</summary>
     /// <param name="mutant">The mutant.</param>
     /// <param name="mates">All mutants of its file.</param>
-    /// <remarks>A mutant that acts while static fields are set up shows in tests that only read them: all tests that meet its file, or all at all when none does.</remarks>
+    /// <remarks>A mutant that acts while static fields are set up shows in tests that only read them: after the tests that meet its file come all others.</remarks>
     public Trial Trial(int mutant, IReadOnlyList<int> mates)
     {
         var near = Met(mutant);
         if (!_setUp.Contains(mutant))
             return new(mutant, [.. Quickest(near)], []);
-        var file = mates.SelectMany(Met).Distinct().ToList();
-        return new(mutant, [.. Quickest(near)], [.. Quickest(file.Count > 0 ? file : Enumerable.Range(0, Tests.Count))]);
+        var file = mates.SelectMany(Met).ToHashSet();
+        return new(mutant, [.. Quickest(near)], [.. Quickest(file), .. Quickest(Enumerable.Range(0, Tests.Count).Where(t => !file.Contains(t)))]);
     }
 
     private IEnumerable<int> Met(int mutant) => _testsByMutant.GetValueOrDefault(mutant) ?? [];
