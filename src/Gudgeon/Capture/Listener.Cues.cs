@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+
 namespace Gudgeon.Capture;
 
 /// <summary>
@@ -22,6 +24,7 @@ internal sealed partial class Listener
             {
                 "stays" => Stayed(clause),
                 "lacking" => Lacking(clause, k, cue.To),
+                "fitted" => Fitted(clause),
                 _ => -1,
             };
             if (end >= 0)
@@ -65,6 +68,54 @@ internal sealed partial class Listener
             About(thing.Sort == ThingSort.Fasteners ? thing with { Sort = ThingSort.Part } : thing, Whole(clause), t => new LeftOn(t, ""));
         pending.Clear();
         Speak(told[^1], clause.From);
+        return clause.To;
+    }
+
+    /// <summary>"barrel slid on nicely", "the cases are together", "base gasket on dry", "then the head on top of it": on the way back together it is on.</summary>
+    private int Fitted(Stretch clause)
+    {
+        if (In(clause.From, clause.To).Any(p => p is LotPhrase or MeasurePhrase or AmountPhrase or TagPhrase or PlacePhrase { Place.Sort: PlaceSort.Container } || p is FaultPhrase { Fault: not "dry" } || p is ActPhrase { Act: not (Act.On or Act.Part) }) || Range(clause.From, clause.To).Any(k => Word(k) is "not" or "isnt" or "arent" or "cant" or "wont" or "never" or "if" or "until" or "till" or "when" or "once" or "still" or "came"))
+            return -1;
+        var own = In(clause.From, clause.To).OfType<ThingPhrase>().FirstOrDefault(t => Preposition(t.From) is "" or "after");
+        bool halves = own?.Thing.Kind is "case-half" or "block" or "crankcase" && Word(own.To) is "are" or "is" or "'s" or "'re" or "joined";
+        if (!Refitting() && !(halves && context.Off.Count == 0))
+            return -1;
+        var told = own is not null ? [own.Thing] : In(clause.From, clause.To).Any(p => p is ThingPhrase) ? [] : Subjects(clause);
+        if (told is not [{ Sort: ThingSort.Part or ThingSort.Line, Ids.Count: > 0 } on])
+            return -1;
+        var before = pending.Where(p => p.Thing is { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 } && p.To <= clause.From).ToList();
+        bool top = Regex.IsMatch(clause.Line, "\\bon top of\\b");
+        if (!top && before.Any(p => !p.Thing.Equals(on)))
+            Unsaid();
+        foreach (var (thing, from, to) in before.Where(_ => top))
+            Apply(Act.On, thing, Range(from, to));
+        pending.Clear();
+        if (on.Others.Count > 0)
+            About(on, Range(clause.From, clause.To), t => new On(t));
+        else
+            Apply(Act.On, on, Range(clause.From, clause.To));
+        Speak(on, clause.From);
+        return clause.To;
+    }
+
+    /// <summary>"piston's on the rod with the two new circlips": fitted to what carries it, and what it was fitted with.</summary>
+    private int Mounted(Stretch clause)
+    {
+        var said = In(clause.From, clause.To).Where(p => p is not WordPhrase).ToList();
+        if (said is not [ThingPhrase { Thing: { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 } } first, ThingPhrase { Thing: { Sort: ThingSort.Part, Ids.Count: > 0 } } carrier, .. var more] || first.Thing.Kind == carrier.Thing.Kind || more.Any(p => p is not ThingPhrase { Thing.Sort: ThingSort.Part }))
+            return -1;
+        var between = Range(first.To, carrier.From).Select(Word).ToList();
+        if (between is not (["'s" or "is" or "are", .., "on" or "in" or "onto" or "into"] or ["'s" or "is" or "are", .., "on" or "in" or "onto" or "into", "the" or "its" or "my" or "each"]) || between.Any(w => w is "still" or "not" or "stuck" or "resting" or "lying" or "sitting"))
+            return -1;
+        bool fresh = Range(carrier.To, clause.To).Any(k => Word(k) is "new");
+        if (!Refitting() && !(fresh && context.Off.Count == 0))
+            return -1;
+        Flush();
+        Unsaid();
+        Add(new On(first.Thing), Range(clause.From, carrier.To));
+        foreach (var with in more.OfType<ThingPhrase>())
+            About(with.Thing.Others.Count > 0 ? with.Thing : with.Thing with { Detail = "" }, Range(carrier.To, clause.To), t => new On(t));
+        Speak(first.Thing, clause.From);
         return clause.To;
     }
 

@@ -92,6 +92,15 @@ internal sealed partial class Listener
             return clause.To;
         }
 
+        // "glow plugs next, one two and four came out": the head of what is told, no plan.
+        if (Regex.IsMatch(line, " next$") && In(clause.From, clause.To).OfType<ThingPhrase>().ToList() is [{ Thing.Ids.Count: > 1 } head] && pending.Count == 0 && clause.To + 1 < tokens.Count && NumberWords.At(tokens, Word(clause.To + 1) == "number" ? clause.To + 2 : clause.To + 1) is { IsCount: true } && ClauseEnd(clause.To + 1, tokens.Count) is var after && In(clause.To + 1, after).Any(p => p is ActPhrase or FaultPhrase))
+        {
+            Flush();
+            pending.Add((head.Thing, head.From, head.To));
+            (seen, seenAt, fasteners) = (head.Thing, head.From, false);
+            return clause.To;
+        }
+
         // "mains next weekend", "sump's next": a part and a time, no deed.
         var said = In(clause.From, clause.To).Where(p => p is not WordPhrase { Filler: true }).ToList();
         if (said.Count > 0 && said.OfType<ThingPhrase>().Any() && (said.All(p => p is ThingPhrase or DuePhrase or WordPhrase { Word: "weekend" or "next" or "tomorrow" }) && Ahead().IsMatch(line) && !Regex.IsMatch(line, "\\b(?:on|off|out|in)\\b") || (said.All(p => p is ThingPhrase) && Regex.IsMatch(line, "(?:'s|is|are) next$"))) && !(clause.To + 1 < tokens.Count && phrases.FirstOrDefault(p => p.From == clause.To + 1) is LotPhrase { Lot.Count: not null }))

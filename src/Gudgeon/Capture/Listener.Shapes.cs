@@ -15,20 +15,29 @@ internal sealed partial class Listener
             () => Series(clause),
             () => Operation(clause),
             () => Teach(clause),
+            () => Recount(clause, rest),
+            () => Guess(clause),
+            () => PlanOfIt(clause),
             () => Unreal(clause),
             () => LeftOverBolt(clause),
             () => Staged(clause, rest),
             () => StageNamed(clause),
             () => StageFigures(clause),
             () => Correction(clause, rest),
+            () => Whence(clause),
             () => Question(at, end, false) ?? -1,
             () => Naming(clause),
             () => Access(clause, rest),
             () => GoBack(clause),
             () => Lent(clause, rest),
             () => Waiting(clause),
+            () => BuyOfOne(clause, rest),
+            () => NewOnes(clause),
             () => WantSome(clause),
             () => TurnedUp(clause),
+            () => SpoiltOfThose(clause),
+            () => ToldOfSome(clause),
+            () => Mounted(clause),
             () => Cued(clause),
             () => TagOn(clause),
             () => Staying(clause, rest),
@@ -283,6 +292,8 @@ internal sealed partial class Listener
             return Regex.IsMatch(said, "(?:what|which) (?:comes|came|goes|has to|must)|take off|come off|have to (?:take|remove|undo)|dont know where|not sure where") ? (said.Contains("where", StringComparison.Ordinal) ? "where" : "before") : "";
         }
 
+        if (Regex.IsMatch(said, "what (?:else |all )?(?:have|do|must|should) (?:i|we) (?:still |yet |left |got |have |need |else )*(?:to )?(?:take|get|pull|undo|remove|strip)\\b.*\\b(?:before|afore|till|until|so|to get|first)\\b"))
+            return "before";
         if (Regex.IsMatch(said, "(?:left|remains|to do|to come off|has to come off|have to come off|must come off|in the way|stopping|to remove|needs to come off|comes off) (?:before|of|first|to get|me)|left before|before (?:the|i|we|it).* (?:can|could|comes|will)|what.*have to (?:take|remove|undo)|what.*holding|what.*in the way|what (?:else )?(?:has|needs) to come"))
             return "before";
         if (Regex.IsMatch(said, "what (?:did|have) (?:i|we) (?:do|done|go and do|gone and done) with"))
@@ -373,6 +384,8 @@ internal sealed partial class Listener
             return -1;
         var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
         var thing = match.Groups["x"].Length > 0 ? ThingIn(xFrom, xTo) ?? Nameless(xFrom, xTo) : null;
+        if (match.Groups["x"].Value is "it" or "they" or "them" or "that" && lastOutside is null && Loaned(clause.From) is { } loan)
+            thing = loan;
         thing ??= lastOutside ?? (topic is { } t ? t : new Thing(ThingSort.Outside, "", [], "it"));
         if (thing.Sort == ThingSort.Unknown)
             thing = thing with { Sort = ThingSort.Outside };
@@ -382,6 +395,19 @@ internal sealed partial class Listener
     }
 
     private Thing? lastOutside;
+
+    /// <summary>"one of my roommates borrowed the torque wrench from the lab and it has to be back": what was lent, said before.</summary>
+    private Thing? Loaned(int to)
+    {
+        int from = to;
+        while (from > 0 && !tokens[from - 1].IsEnd)
+            from--;
+        int verb = Range(from, to).LastOrDefault(k => Word(k) is "borrowed" or "lent" or "loaned" or "hired" or "rented", -1);
+        int end = verb + 1;
+        while (verb >= 0 && end < to && !tokens[end].IsBreak && Word(end) is not ("from" or "off" or "of" or "and" or "but" or "so" or "for"))
+            end++;
+        return verb < 0 ? null : Nameless(verb + 1, end);
+    }
 
     [GeneratedRegex("^(?:and |so |i |we |'ve |have |,)*(?:borrowed|borrow|borrowing|hired|hire|rented|been lent|got a loan of|have on loan) (?<x>(?:the |a |an |my |his |her )?[a-z -]+?)(?: (?:off|from|of) (?<who>.+?))?$|^.+? (?:lent|loaned) (?:me|us) (?<x>(?:the |a |an |his |her |their |its )?[a-z -]+?)$")]
     private static partial Regex Borrows();

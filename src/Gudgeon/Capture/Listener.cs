@@ -146,7 +146,11 @@ internal sealed partial class Listener
 
     private int ClauseEnd(int from, int to)
     {
-        bool asks = Word(from) is "where" or "what" or "which" or "how" or "who" || (Word(from) is "cant" or "cannot" or "dont" && Word(from + 1) is "remember");
+        // "now where in the name of all that's holy did I leave it": one question from its first word on.
+        int opens = from;
+        while (opens < to - 1 && Word(opens) is "now" or "so" or "right" or "hmm" or "wait")
+            opens++;
+        bool asks = Word(opens) is "where" || Word(from) is "what" or "which" or "how" or "who" || (Word(from) is "cant" or "cannot" or "dont" && Word(from + 1) is "remember");
         for (int i = from + 1; i < to; i++)
         {
             if (!asks && Word(i) is "and" or "then" && Anew(i + 1, to) && !Inside(i))

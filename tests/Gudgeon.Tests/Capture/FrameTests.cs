@@ -37,6 +37,44 @@ public class FrameTests
         Assert.Contains(code, Codes(Ear.Hear(said, Vee, new EarContext { Now = Story.Now, Unit = BookUnit.Inch })));
 
     [Theory]
+    [InlineData("glow plugs out", "three and four are still in", "left-on glow-plug.3-4")]
+    [InlineData("glow plugs out", "number two is still in there", "left-on glow-plug.2")]
+    [InlineData("glow plugs one and two are out", "number three's not having it", "seen glow-plug.3: stuck")]
+    [InlineData("rod caps one and four are on", "I'll do two and three tomorrow", "planned rod-cap.2-3")]
+    [InlineData("injectors one and two are in", "number three's in too", "on injector.3")]
+    [InlineData("injectors one and two are in", "number three is in as well", "on injector.3")]
+    [InlineData("inlet manifold off, four bolts", "one of those bolts is bent", "damaged bolt of inlet-manifold.1: 1 bent")]
+    [InlineData("inlet manifold off, four bolts", "two of its studs are stripped", "damaged bolt of inlet-manifold.1: 2 stripped")]
+    [InlineData("pistons one and two are coked", "I scrape them later", "planned piston.1-2")]
+    [InlineData("head's cracked", "that one I bring tomorrow to the welder", "planned head.1")]
+    [InlineData("pistons are out", "number three I must buy new, barrel and piston", "buy piston.3")]
+    [InlineData("sump's off", "timing cover's a job for Friday", "planned timing-cover.1")]
+    [InlineData("sump's off", "the rocker cover is tomorrow's job", "planned cam-cover.1")]
+    [InlineData("sump's off", "is that oil on the flywheel coming from the rear seal", "self rear-seal.1")]
+    [InlineData("piston one's on", "piston two slid on", "on piston.2")]
+    public void Some_of_a_kind_are_told_by_number_or_as_the_one_spoken_of(string before, string said, string code) =>
+        Assert.Contains(code, Codes(Hear(Engine, before, said)));
+
+    [Theory]
+    [InlineData("starter off, seven bolts, nah hang on there's one hiding underneath, eight", "undone starter.1: 8")]
+    [InlineData("starter off, four bolts, no, three", "undone starter.1: 3")]
+    [InlineData("starter off, four bolts M8 by thirty, hold on, five", "undone starter.1: 5 M8x30")]
+    public void The_last_count_of_a_note_holds_and_the_size_stays(string said, string code)
+    {
+        var heard = Hear(Engine, said);
+        Assert.Contains(code, Codes(heard));
+        Assert.Single(heard.Facts.OfType<Undone>());
+    }
+
+    [Theory]
+    [InlineData("the starter's seized solid, that'll be the damp")]
+    [InlineData("the starter's seized, that must be the rust")]
+    [InlineData("the starter is loose, I could shake it with my hand")]
+    [InlineData("the starter is scored, you can feel it with the nail")]
+    public void What_it_comes_from_or_feels_like_is_no_plan(string said) =>
+        Assert.DoesNotContain(Hear(Engine, said).Facts, f => f is Planned);
+
+    [Theory]
     [InlineData("lunch's off")]
     [InlineData("gotta go now")]
     [InlineData("I'll do the talking")]
