@@ -3,7 +3,7 @@ namespace Gudgeon.Capture;
 /// <summary>Rows of readings, each with the position it was taken at: "mains, one is 60.73, two and three are 60.72".</summary>
 internal sealed partial class MeasureReader
 {
-    private static readonly HashSet<string> RowLinks = ["is", "'s", "are", "was", "were", "at", "reads", "read", "measures", "measured", "mikes", "miked", "comes", "came", "out", "makes", "gives", "gave", "shows", "about", "on", "in", "to", "got", "has", "a", "just", "only", "up", "both", "each"];
+    private static readonly HashSet<string> RowLinks = ["is", "'s", "are", "was", "were", "at", "reads", "read", "measures", "measured", "mikes", "miked", "comes", "came", "out", "makes", "gives", "gave", "shows", "about", "on", "in", "to", "got", "has", "a", "just", "only", "up", "both", "each", "also", "again", "too", "stands", "sits"];
 
     /// <summary>One figure of a row: where it was taken, which tokens tell it, and what it came to.</summary>
     private sealed record RowItem(IReadOnlyList<int> Positions, int From, int To, decimal Value, string Unit, int FigureFrom, int FigureTo, bool Copied = false, bool Linked = false);
@@ -100,14 +100,14 @@ internal sealed partial class MeasureReader
         if (told.Count == 0 && Figured(from, end, what) is { } led)
             return led;
         if (told.Count == 0)
-            (spots, at) = Spot(from, end, what.Kind, what.Name);
+            (spots, at) = Split(from, what) is { } split ? ([split.Number], split.To) : Spot(from, end, what.Kind, what.Name);
         if (spots.Count == 0)
             return null;
         // "second one 54.98"
         if (Word(at) == "one" && Word(at + 1) != "point" && NumberWords.At(tokens, at + 1) is not null && NumberWords.At(tokens, at - 1) is { Sort: NumSort.Ordinal })
             at++;
         int bare = at;
-        while (at < end && RowLinks.Contains(Word(at)) && !(Word(at) is "in" or "a" && NumberWords.At(tokens, at + 1) is null))
+        while (at < end && ((RowLinks.Contains(Word(at)) && !(Word(at) is "in" or "a" && NumberWords.At(tokens, at + 1) is null)) || (Word(at) is "likewise" or "same" && NumberWords.At(tokens, at + 1) is not null)))
             at++;
         if (before.Count > 0 && Same(at, before) is { } same)
             return new RowItem(spots, from, same.To, same.Of.Value, same.Of.Unit, same.Of.FigureFrom, same.Of.FigureTo, true);
@@ -121,6 +121,18 @@ internal sealed partial class MeasureReader
         if (Word(to) is "each" or "both")
             to++;
         return to >= end || tokens[to].IsBreak || Word(to) is "and" or "but" or "while" or "so" ? new RowItem(spots, from, to, figure.Value, unit, at, figure.To, Linked: at > bare) : null;
+    }
+
+    /// <summary>"cylinder one point four": which one, and then a figure below one, where one and four tenths is no more likely.</summary>
+    private (int Number, int To)? Split(int from, Characteristic what)
+    {
+        int at = from;
+        while (Word(at) is "number" or "no" or "cylinder" or "bore" or "rod" or "piston" or "the" or "on" or "in" or "ring" or "liner")
+            at++;
+        if (what is not { Quantity: Quantity.Length, Most: < 10 } || at == from || Word(at - 1) is "the" or "on" or "in" || Word(at + 1) != "point" || NumberWords.At(tokens, at + 1) is null || NumberWords.At([tokens[at]], 0) is not { IsCount: true, Value: > 0 and <= 28 } lone)
+            return null;
+        int count = CountOf(what.Kind, what.Name);
+        return count == 0 || lone.Int <= count ? (lone.Int, at + 1) : null;
     }
 
     /// <summary>"sixteen thou on one through four": the figure before where it was taken.</summary>

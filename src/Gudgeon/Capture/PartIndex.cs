@@ -65,6 +65,9 @@ internal sealed class PartIndex
     /// <summary>Whether a part of the first kind may be told by the name of the second: a tensioner by its chain.</summary>
     public static bool Owns(string kind, string owner) => Owners.TryGetValue(kind, out var owners) && owners.Contains(owner);
 
+    /// <summary>Kinds that may be told by the name of the owner and are here.</summary>
+    public IEnumerable<string> OwnedBy(string owner) => Owners.Where(o => o.Value.Contains(owner) && Parts(o.Key).Count > 0).Select(o => o.Key);
+
     private static readonly Dictionary<string, HashSet<string>> Owners = Lexicon.Rows("compounds").ToDictionary(r => r[0], r => r[1].Split("; ").ToHashSet());
 
     public IReadOnlyList<Part> Parts(string kind) => parts.GetValueOrDefault(kind) ?? [];

@@ -175,6 +175,8 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal } shelf && Lexicon.Containers.Longest(tokens, shelf.To) is { Values.Count: > 0 } counted && prep.Length > 0)
             return (new Place(PlaceSort.Container, $"{counted.Values[0]} {shelf.Int}"), counted.To);
         bool alone = at == 0 || tokens[at - 1].IsBreak;
+        if (alone && prep.Length == 0 && to == at && Bare(at) is { } bare)
+            return bare;
         if (alone && prep.Length == 0 && Named(to, true) is { } lone && lone.Label.Contains(' ', StringComparison.Ordinal) && Placed(lone, prep) is var whole && (whole.To >= tokens.Count || tokens[whole.To].IsBreak))
             return whole;
         if (prep.Length > 0 && prep is not ("from" or "to") && determined && Named(to, true) is null && (Described(to) ?? (Lies(at) ? Somewhere(to) : null)) is { } described)
@@ -184,6 +186,17 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         return Named(to, prep.Length > 0) is { } named && (prep != "to" || determined || HasId(named.Label)) && !(prep is "from")
             ? Placed(named, prep)
             : null;
+    }
+
+    /// <summary>"two M8 by 30, windowsill": one word at the end of what was just counted.</summary>
+    private (Place Place, int To)? Bare(int at)
+    {
+        if (at < 2 || tokens[at - 1].Sort != TokenSort.Comma || Lexicon.Containers.Longest(tokens, at) is not { Values.Count: > 0 } found || (found.To < tokens.Count && !tokens[found.To].IsEnd) || (Word(at) != "bucket" && index.Book.Longest(tokens, at).Values.Any(v => v.Rank < 2)))
+            return null;
+        bool counted = false;
+        for (int k = at - 2; k >= 0 && !tokens[k].IsBreak; k--)
+            counted |= Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0 || (Word(k) == "m" && NumberWords.At(tokens, k + 1) is { IsCount: true });
+        return counted && Named(at, true) is { } named ? Placed(named, "") : null;
     }
 
     /// <summary>"the golden syrup tin": a thing to put things in, with words of its own before it.</summary>
@@ -266,6 +279,13 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
             to = past;
         }
 
+        // "in the loft in a feed sack": the room comes first and stands; what it is in there goes with it.
+        else if (prep == "in" && Word(to) == "in" && Word(to + 1) is "a" or "an" && Lexicon.Containers.Longest(tokens, named.To - 1) is { Values: ["shed", ..] } && !Counted(to) && Container(to) is { } wrap)
+        {
+            manner = manner.Length > 0 ? $"{manner}, {Text(to, wrap.To)}" : Text(to, wrap.To);
+            to = wrap.To;
+        }
+
         if (Word(to) is "strapped" or "tied" or "leaning" or "standing" or "upright" or "wrapped" or "flat" or "covered" or "lying" or "chained" or "propped")
         {
             int end = to;
@@ -277,6 +297,18 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         }
 
         return (new Place(PlaceSort.Container, label) { Manner = manner }, to);
+    }
+
+    /// <summary>Fasteners are spoken of in the same breath.</summary>
+    private bool Counted(int at)
+    {
+        for (int k = at - 1; k >= 0 && !tokens[k].IsEnd; k--)
+        {
+            if (Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0)
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>Adjectives, container, id: "top shelf", "blue bag", "bag 12", "bag marked sump".</summary>
@@ -321,7 +353,7 @@ internal sealed class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
         if (end < tokens.Count && id is not null && NumberWords.At(tokens, end) is null && Word(end).Length == 1 && tokens[end].Glued)
             (id, end) = (id + Word(end).ToUpperInvariant(), end + 1);
         // "ice cream tub" stays what the person calls it, and will look for.
-        string spoken = name == "bag" && said - to == 1 ? name : string.Join(" ", Enumerable.Range(to, said - to).Select(i => i < said - 1 ? tokens[i].Text : tokens[i].Stem));
+        string spoken = name == "bag" && said - to == 1 && Word(to) is not ("sack" or "pouch" or "sacks" or "carrier") ? name : string.Join(" ", Enumerable.Range(to, said - to).Select(i => i < said - 1 ? tokens[i].Text : tokens[i].Stem));
         if (id is not null && before.Any(b => b is "top" or "bottom" or "left" or "right" or "middle" or "front" or "back"))
             return null;
         string label = string.Join(" ", before.Append(spoken));

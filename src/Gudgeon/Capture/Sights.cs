@@ -47,6 +47,15 @@ internal static class Sights
     /// <summary>"caked in burnt oil", "thick with soot", "full of glitter".</summary>
     private static (string, bool, int)? Smeared(IReadOnlyList<Token> tokens, int at)
     {
+        // "half blocked with rubbish": how far, and whatever it is.
+        if (Word(tokens, at) is "half" or "part" or "partly" or "partially" or "nearly" or "almost" or "mostly" or "completely" or "totally" && Stopping.Contains(Word(tokens, at + 1)))
+        {
+            int with = Word(tokens, at + 2) is "up" or "solid" ? at + 3 : at + 2;
+            if (Word(tokens, with) != "with")
+                return null;
+            return Stuff(tokens, with + 1) is { } of ? (of.What is "sealant" or "coked" or "scale" ? of.What : "blocked", false, of.To) : Stopped(tokens, with + 1);
+        }
+
         if (!Coated.Contains(Word(tokens, at)))
             return null;
         int to = Word(tokens, at + 1) is "up" or "solid" or "all" or "absolutely" or "right" or "tight" ? at + 2 : at + 1;

@@ -121,6 +121,19 @@ internal static class Speech
                 return (["not"], at + 1);
             case "nae":
                 return (["no"], at + 1);
+            case "no" when before is "is" or "'s" or "was" && next == "where":
+                return (["not"], at + 1);
+            case "dry" when before is "on" or "in" && (Pause(tokens, at + 1) || next is "and" or "with" or "no" or "then" or "as" or "but"):
+                // "gasket on dry": how it went on, and nothing seen on it.
+                return ([], at + 1);
+            case "let" when next == "off" && (before == "pressure" || Word(tokens, at - 2) == "pressure"):
+                return (["let", "down"], at + 2);
+            case "battery" when Disconnected(tokens, at) is { } lead:
+                return (["battery", "is"], lead);
+            case "negative" or "earth" or "positive" or "lead" or "leads" or "terminal" or "terminals" or "cables" when OffBattery(tokens, at) is { } taken:
+                return (["battery", "is", "off"], taken);
+            case "pulled" or "yanked" or "took" when Starved(tokens, at) is { } starved:
+                return (tokens.Take(at).Any(t => t.Text == "pressure") ? [] : ["fuel", "pressure", "let", "down"], starved);
             case "cause" when next is "i" or "it" or "its" or "the" or "they" or "he" or "she" or "we" or "you" or "your" or "my" or "there":
                 return (["because"], at + 1);
             case "ate" when Numbered.Contains(before) || next == "of" || NumberWords.At(tokens, at - 1) is not null || Lexicon.Fasteners.Longest(tokens, at + 1).Values.Count > 0 || Metric(tokens, at + 1):
@@ -136,6 +149,53 @@ internal static class Speech
         }
 
         return Dropped(tokens, at) is { } full ? ([full], at + 1) : (null, at + 1);
+    }
+
+    /// <summary>"battery lead's off", "battery terminals are disconnected": the battery is off; one past the lead.</summary>
+    private static int? Disconnected(List<Token> tokens, int at)
+    {
+        if (!(Pause(tokens, at - 1) || (Word(tokens, at - 1) is "the" or "negative" or "so" or "right" && Pause(tokens, at - 2))) || Word(tokens, at + 1) is not ("lead" or "leads" or "cable" or "cables" or "terminal" or "terminals" or "clamp" or "clamps" or "negative" or "earth"))
+            return null;
+        int to = Word(tokens, at + 1) is "negative" or "earth" && Word(tokens, at + 2) is "lead" or "cable" or "terminal" or "clamp" ? at + 3 : at + 2;
+        int state = Word(tokens, to) is "'s" or "is" or "are" or "was" or "were" or "'re" ? to + 1 : to;
+        return Word(tokens, state) is "off" or "disconnected" or "unhooked" && Word(tokens, state + 1) is not ("the" or "at" or "of") ? state : null;
+    }
+
+    /// <summary>"negative lead's off the battery", "leads are off the battery": one past it.</summary>
+    private static int? OffBattery(List<Token> tokens, int at)
+    {
+        if (!(Pause(tokens, at - 1) || (Word(tokens, at - 1) is "the" or "both" && Pause(tokens, at - 2))))
+            return null;
+        int to = Word(tokens, at) is "negative" or "earth" or "positive" && Word(tokens, at + 1) is "lead" or "cable" or "terminal" or "clamp" ? at + 2 : at + 1;
+        to = Word(tokens, to) is "'s" or "is" or "are" or "was" or "were" ? to + 1 : to;
+        return Word(tokens, to) is "off" or "disconnected" && Word(tokens, to + 1) is "the" or "from" && (Word(tokens, to + 1) == "the" ? to + 2 : to + 3) is var noun && Word(tokens, noun) == "battery" && Word(tokens, noun + 1) is not ("tray" or "box") ? noun + 1 : null;
+    }
+
+    /// <summary>"pulled the fuse and ran her till she died": that is how the pressure is let out of the fuel; one past it.</summary>
+    private static int? Starved(List<Token> tokens, int at)
+    {
+        int to = at + 1;
+        while (Word(tokens, to) is "the" or "fuel" or "petrol" or "pump" or "out")
+            to++;
+        if (Word(tokens, to) is not ("fuse" or "relay"))
+            return null;
+        to++;
+        while ((to < tokens.Count && tokens[to].Sort == TokenSort.Comma) || Word(tokens, to) is "out" or "and" or "then" or "i" or "we" or "just")
+            to++;
+        if (Word(tokens, to) is not ("ran" or "run" or "let" or "left" or "cranked"))
+            return null;
+        int end = to + 1;
+        while (end < to + 5 && Word(tokens, end) is "her" or "it" or "him" or "run" or "running" or "the" or "engine" or "motor" or "on")
+            end++;
+        if (Word(tokens, end) is not ("till" or "until" or "til") || Word(tokens, end + 1) is not ("she" or "it" or "he"))
+            return null;
+        return Word(tokens, end + 2) switch
+        {
+            "died" or "stalled" or "stopped" or "quit" or "starved" or "conked" or "cut" when Word(tokens, end + 3) == "out" => end + 4,
+            "died" or "stalled" or "stopped" or "quit" or "starved" => end + 3,
+            "ran" when Word(tokens, end + 3) is "out" or "dry" => end + 4,
+            _ => null,
+        };
     }
 
     /// <summary>"M8" or "M 8" stands there.</summary>

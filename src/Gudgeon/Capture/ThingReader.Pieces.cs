@@ -36,6 +36,8 @@ internal sealed partial class ThingReader
         int at = Word(from) is "the" or "its" or "a" or "both" or "all" ? from + 1 : from;
         if (Longest(at).Values.Count > 0 || Lexicon.Details.Longest(tokens, at) is not { Values: [var piece, ..] } found || Lexicon.Fasteners.Longest(tokens, at).Values.Count > 0 || Word(found.To) is not ("in" or "of" or "on") || !PieceHead(found.To + 1))
             return null;
+        if (Word(found.To) == "on" && Word(found.To + 1) == "number" && NumberWords.At(tokens, found.To + 2) is { IsCount: true } n && (n.To >= tokens.Count || tokens[n.To].IsBreak || Word(n.To) is "'s" or "is" or "has" or "was" or "looks") && resolver.Numbered(n.Int) is { } one)
+            return new ThingPhrase(from, n.To, one with { Detail = piece }, false, false);
         return At(found.To + 1) is { Thing: { Sort: ThingSort.Part, Detail: "", Fastener: "" } } whole
             ? whole with { From = from, Thing = whole.Thing with { Detail = piece, Others = [.. whole.Thing.Others.Select(o => o with { Detail = piece })] } }
             : null;

@@ -30,6 +30,12 @@ internal sealed partial class ThingReader
                 end = Word(at + 1) is "hand" && Word(at + 2) is "side" or "bank" ? at + 3 : Word(at + 1) is "bank" or "side" or "hand" or "one" or "head" ? at + 2 : at + 1;
                 more = true;
             }
+            else if (linked && selectors.Side.Length == 0 && Word(at) is "that" or "this" && Word(at + 1) is "side" or "bank" && !Spot(at) && resolver.SpokenBank is { } spoken)
+            {
+                selectors.Side = $"bank:{spoken}";
+                end = at + 2;
+                more = true;
+            }
             else if (!linked && count == 2 && selectors.Side.Length == 0 && Word(at) is "left" or "right" && at + 1 < tokens.Count && tokens[at + 1].Sort == TokenSort.Comma)
             {
                 // "rocker shaft left, two nuts"

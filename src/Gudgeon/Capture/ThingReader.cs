@@ -49,6 +49,9 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         if (at < 0)
             return null;
         var (values, end) = Named(at, selectors);
+        // "its cover": that of the part spoken of.
+        if (values.Count > 0 && end == at + 1 && Word(at - 1) == "its" && (lastKind.Length > 0 ? lastKind : resolver.LastKind) is { Length: > 0 } owner && values.All(v => v.Kind != owner) && index.OwnedBy(owner).Where(k => index.NameOf(k).Split(' ')[^1] == Stem(at)).ToList() is [var its])
+            values = [new PartWord(its, false, null, 0)];
         // "bottom cover" of an engine that has no such part may be the lower of its covers.
         if (end - at > 1 && Level.Contains(Word(at)) && values.All(v => v.IsLine ? index.Lines(v.Kind).Count == 0 : index.Parts(v.Kind).Count == 0) && Longest(at + 1) is { Values.Count: > 0 } shorter && shorter.Values.Any(v => index.Parts(v.Kind).Count > 0))
         {

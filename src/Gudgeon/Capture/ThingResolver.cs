@@ -211,6 +211,21 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
         _ => int.Parse(side[5..], System.Globalization.CultureInfo.InvariantCulture),
     };
 
+    /// <summary>The bank spoken of last, for "that side".</summary>
+    public int? SpokenBank => Bank ?? (context.LastThing is { } last && index.Engine.Parts.TryGetValue(last, out var part) ? part.Bank : null);
+
+    /// <summary>The one with the number among what the note before told of in a row: "the seal on number two" after a rail with its injectors.</summary>
+    public Thing? Numbered(int number)
+    {
+        foreach (var row in context.Last.Reverse().SelectMany(f => f is Off off ? off.With.Append(off.Thing) : Listener.About(f) is { } about ? [about] : []))
+        {
+            if (row is { Sort: ThingSort.Part, Ids.Count: > 1 } && row.Ids.Where(i => index.Engine.Parts.TryGetValue(i, out var p) && (p.Cylinder ?? (p.Index is [var n] ? n : 0)) == number).ToList() is [var id])
+                return Known(row.Kind, [index.Engine.Parts[id]], [], "");
+        }
+
+        return null;
+    }
+
     private int? OtherBank() =>
         Bank is { } bank ? 3 - bank : context.LastThing is { } last && index.Engine.Parts.TryGetValue(last, out var part) && part.Bank is { } b ? 3 - b : null;
 
