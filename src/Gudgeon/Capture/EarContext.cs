@@ -35,6 +35,9 @@ public sealed record EarContext
     /// <summary>Ids of the parts that are off.</summary>
     public IReadOnlySet<string> Off { get; init; } = new HashSet<string>();
 
+    /// <summary>The fasteners that were undone last, for "same nuts".</summary>
+    public Undone? LastUndone { get; init; }
+
     /// <summary>Where fasteners were put last, for "same tub".</summary>
     public Place? LastPlace { get; init; }
 
@@ -87,6 +90,6 @@ public sealed record EarContext
             (thing, alone, asked) = (wondered.Ids[0], wondered.Ids.Count == 1, question.Sort == "where" ? wondered : null);
         bool fitting = heard.Facts.LastOrDefault(f => f is On or Tightened or Capture.Off or Undone or Parted) is { } deed ? deed is On or Tightened : Fitting;
         var last = heard.Facts.Any(f => f is not (Asked or QuestionToSelf or Planned)) ? heard.Facts : Last;
-        return this with { LastPlace = heard.Facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place ?? LastPlace, Off = off, Fitting = fitting, LastThing = thing, LastAlone = alone, Sought = asked, Short = lacking, LastJoint = joint, Last = last };
+        return this with { LastUndone = heard.Facts.OfType<Undone>().LastOrDefault(u => u.Lots.Count > 0) ?? LastUndone, LastPlace = heard.Facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place ?? LastPlace, Off = off, Fitting = fitting, LastThing = thing, LastAlone = alone, Sought = asked, Short = lacking, LastJoint = joint, Last = last };
     }
 }

@@ -137,6 +137,9 @@ internal sealed partial class Listener
             return clause.Count;
         }
 
+        // "a smear of grease and no goo": how it was fitted, of no part.
+        if (denied && Refitting() && thing.Sort == ThingSort.Unknown)
+            return clause.Count;
         if (denied)
             About(thing, all, t => new Seen(t, Denied(start, fault), words));
         else if (fault.Damage)

@@ -24,7 +24,7 @@ internal sealed partial class Listener
             {
                 "stays" => Stayed(clause),
                 "lacking" => Lacking(clause, k, cue.To),
-                "fitted" => Fitted(clause),
+                "fitted" => Fitted(clause, k),
                 _ => -1,
             };
             if (end >= 0)
@@ -72,11 +72,13 @@ internal sealed partial class Listener
     }
 
     /// <summary>"barrel slid on nicely", "the cases are together", "base gasket on dry", "then the head on top of it": on the way back together it is on.</summary>
-    private int Fitted(Stretch clause)
+    private int Fitted(Stretch clause, int cue)
     {
         if (In(clause.From, clause.To).Any(p => p is LotPhrase or MeasurePhrase or AmountPhrase or TagPhrase or PlacePhrase { Place.Sort: PlaceSort.Container } || p is FaultPhrase { Fault: not "dry" } || p is ActPhrase { Act: not (Act.On or Act.Part) }) || Range(clause.From, clause.To).Any(k => Word(k) is "not" or "isnt" or "arent" or "cant" or "wont" or "never" or "if" or "until" or "till" or "when" or "once" or "still" or "came"))
             return -1;
-        var own = In(clause.From, clause.To).OfType<ThingPhrase>().FirstOrDefault(t => Preposition(t.From) is "" or "after");
+        bool top = Regex.IsMatch(clause.Line, "\\bon top of\\b");
+        var named = In(clause.From, top ? cue : clause.To).OfType<ThingPhrase>().Where(t => Preposition(t.From) is "" or "after").ToList();
+        var own = top ? named.LastOrDefault() : named.FirstOrDefault();
         bool halves = own?.Thing.Kind is "case-half" or "block" or "crankcase" && Word(own.To) is "are" or "is" or "'s" or "'re" or "joined";
         if (!Refitting() && !(halves && context.Off.Count == 0))
             return -1;
@@ -84,11 +86,12 @@ internal sealed partial class Listener
         if (told is not [{ Sort: ThingSort.Part or ThingSort.Line, Ids.Count: > 0 } on])
             return -1;
         var before = pending.Where(p => p.Thing is { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 } && p.To <= clause.From).ToList();
-        bool top = Regex.IsMatch(clause.Line, "\\bon top of\\b");
         if (!top && before.Any(p => !p.Thing.Equals(on)))
             Unsaid();
         foreach (var (thing, from, to) in before.Where(_ => top))
             Apply(Act.On, thing, Range(from, to));
+        foreach (var under in named.Where(t => top && t != own && t.Thing is { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 }))
+            Apply(Act.On, under.Thing, Range(under.From, under.To));
         pending.Clear();
         if (on.Others.Count > 0)
             About(on, Range(clause.From, clause.To), t => new On(t));

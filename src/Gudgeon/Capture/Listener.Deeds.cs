@@ -349,7 +349,9 @@ internal sealed partial class Listener
             case Act.On:
                 thing = CapOf(thing);
                 About(thing, all, t => new On(t));
-                draft = new Draft(thing) { Fitting = true };
+                // "heads on with new head gaskets, eight nuts": a gasket is held by what it seals.
+                var over = thing.Kind.EndsWith("-gasket", StringComparison.Ordinal) ? facts.OfType<On>().Select(o => o.Thing).LastOrDefault(t => t.Kind == thing.Kind[..^7]) : null;
+                draft = new Draft(over ?? thing) { Fitting = true };
                 break;
             case Act.Tighten when MoreWords.BoltsOf.TryGetValue(thing.Kind, out string? holds) && index.Parts(holds).Count > 0 && thing.Ids.Count != 1:
                 StartTight(new Thing(ThingSort.Part, holds, [.. index.Parts(holds).Select(p => p.Id)], index.NameOf(holds) + "s"), all);
@@ -439,7 +441,8 @@ internal sealed partial class Listener
     private void Mark(ActPhrase phrase, List<Phrase> clause, int end)
     {
         int start = clause[0].From;
-        var named = clause.OfType<ThingPhrase>().FirstOrDefault(t => t.From < phrase.From || (t.From <= phrase.To + 2 && Word(t.To) is not ("side" or "end" or "face")));
+        // "arrow facing the exhaust": where it points is not what is marked.
+        var named = clause.OfType<ThingPhrase>().FirstOrDefault(t => t.From < phrase.From || (t.From <= phrase.To + 2 && Word(t.To) is not ("side" or "end" or "face") && !Range(phrase.From, t.From).Any(k => Word(k) is "facing" or "towards" or "toward" or "pointing")));
         if (pending is [.., { Thing.Sort: ThingSort.Unknown }] && topic is { Sort: ThingSort.Part })
             pending.Clear();
         var thing = pending.Count > 0 ? pending[^1].Thing : named?.Thing ?? draft?.Of ?? topic ?? LastThing();

@@ -20,7 +20,8 @@ internal sealed partial class Listener
 
         // "two are cracked", "third one snapped", "two of its bolts snapped": told as a fault, not as a lot.
         bool its = Range(phrase.From, phrase.To).Any(k => Word(k) is "its" or "their");
-        if (FaultNext(clause, i) is not null && (draft is not null || topic is not null || pending.Count > 0 || (its && LastThing() is not null)))
+        bool stage = FaultNext(clause, i) is { Fault: "tight" or "loose" } hand && Refitting() && Range(hand.From - 1, hand.To).Any(k => Word(k) is "hand" or "finger");
+        if (!stage && FaultNext(clause, i) is not null && (draft is not null || topic is not null || pending.Count > 0 || (its && LastThing() is not null)))
         {
             var of = draft?.Of ?? (pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing())!;
             StartDraft(of);

@@ -184,7 +184,7 @@ internal sealed partial class Listener
         {
             if (facts.Count > 0 && facts[^1] is Off off && off.Thing.Code != phrase.Thing.Code && !off.Thing.Ids.SequenceEqual(phrase.Thing.Ids) && phrase.Thing.Sort is ThingSort.Part or ThingSort.Lacking)
             {
-                facts[^1] = off with { With = [.. off.With, phrase.Thing with { Others = [] }], Spans = [.. off.Spans, .. Spans(Range(phrase.From - 1, phrase.To))] };
+                facts[^1] = off with { With = [.. off.With, Companions(off.Thing, phrase.Thing)], Spans = [.. off.Spans, .. Spans(Range(phrase.From - 1, phrase.To))] };
                 return;
             }
         }
@@ -256,6 +256,14 @@ internal sealed partial class Listener
             resolver.Cylinder = part.Cylinder ?? resolver.Cylinder;
             resolver.Bank = part.Bank ?? resolver.Bank;
         }
+    }
+
+    /// <summary>"pistons one and two are out with their rods": what came along belongs to the ones named.</summary>
+    private Thing Companions(Thing named, Thing with)
+    {
+        var cylinders = named.Ids.Select(i => index.Engine.Parts.TryGetValue(i, out var p) ? p.Cylinder : null).ToHashSet();
+        var own = with.Ids.Concat(with.Others.SelectMany(o => o.Ids)).Distinct().Where(i => index.Engine.Parts.TryGetValue(i, out var p) && p.Cylinder is { } c && cylinders.Contains(c)).ToList();
+        return own.Count == 0 || own.Count == with.Ids.Count || cylinders.Contains(null) ? with with { Others = [] } : with with { Others = [], Ids = own, Name = own.Count == 1 ? index.Engine.Parts[own[0]].Name : index.NameOf(with.Kind) + "s" };
     }
 
     private static readonly HashSet<string> NoHead = ["came", "went", "fell", "slid", "swung", "hung", "sat", "sits", "stays", "goes", "moved", "parted", "comes", "wobbles", "needed", "looked", "smelt", "stinks", "tonight", "yesterday", "tomorrow", "together", "altogether", "completely", "first", "both", "number", "bottom", "finished", "eventually", "side", "half", "straight", "plus", "not", "isnt", "arent", "hasnt", "wont", "cant", "managed", "started", "gives", "gave", "see", "thats", "who", "somehow", "everywhere", "anyway", "meantime", "sounds", "spins", "turns", "felt", "seemed", "dropped", "cracked", "took", "tapped", "ones", "way", "lot", "pair", "trio", "loads", "tons", "heads", "head", "front", "rear", "end", "ends", "top", "left", "right", "inner", "outer", "upper", "lower", "complete", "itself", "assembly", "m", "by"];

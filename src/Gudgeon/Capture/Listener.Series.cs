@@ -86,7 +86,7 @@ internal sealed partial class Listener
         while (named > 0 && !tokens[named - 1].IsBreak)
             named--;
         // "for cylinder one, inlet gap is ..."
-        int said = Range(named, clause.From).FirstOrDefault(k => Word(k) is "cylinder" or "number" && NumberWords.At(tokens, k + 1) is { IsCount: true }, -1);
+        int said = Range(named, clause.To).FirstOrDefault(k => Word(k) is "cylinder" or "number" && NumberWords.At(tokens, k + 1) is { IsCount: true }, -1);
         var own = said < 0 || index.Parts("valve-in").Count == 0 ? null : Select(new Thing(ThingSort.Part, "valve-in", [.. index.Parts("valve-in").Select(p => p.Id)], "inlet valves"), NumberWords.At(tokens, said + 1)!.Value.Int, "");
         if (gases == 2 && !In(clause.From, clause.To).Any(p => p is ActPhrase or FaultPhrase or LotPhrase or PlacePhrase) && Pairs(clause, new Row(Lash, own, null, [])).Pairs is { Count: 2 })
             return new Row(Lash, own, null, []);
@@ -127,6 +127,9 @@ internal sealed partial class Listener
         "in" when at + 1 >= tokens.Count || tokens[at + 1].IsBreak || Word(at + 1) is "and" => new Pick([], "inlet", at + 1),
         _ => null,
     };
+
+    /// <summary>"inlet on number one": the cylinder behind the gas.</summary>
+    private int OnCylinder(int at) => Word(at) is "on" or "of" or "for" && Word(at + 1) is "number" or "cylinder" && NumberWords.At(tokens, at + 2) is { IsCount: true } n ? n.To : at;
 
     /// <summary>Which one of the row: "number two", "the third one", "three and four", "left", "inlet".</summary>
     private Pick? Which(int at, Row of)
@@ -199,7 +202,7 @@ internal sealed partial class Listener
             at = Skipped(at);
             if (Which(at, of) is { } pick && pick.To < clause.To)
             {
-                int figureAt = Skipped(pick.To);
+                int figureAt = Skipped(Gas(at) is null ? pick.To : OnCylinder(pick.To));
                 bool linked = figureAt > pick.To || pick.Side.Length > 0 || pick.To > at + 1 || tokens[figureAt - 1].IsBreak;
                 if (FigureOf(figureAt, of) is { } figure && figure.To <= clause.To && (linked || Near(figure.Amount, of)))
                 {

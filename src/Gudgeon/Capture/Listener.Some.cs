@@ -65,6 +65,8 @@ internal sealed partial class Listener
             return -1;
         if (AllOfThem(clause) is var all and >= 0)
             return all;
+        if (PieceOfOne(clause) is var piece and >= 0)
+            return piece;
         if (Some(clause.From, clause.To) is not var (thing, to, side) || to >= clause.To)
             return -1;
         string tail = new Stretch(tokens, to, clause.To).Line;
@@ -103,6 +105,40 @@ internal sealed partial class Listener
         Flush();
         About(thing, Whole(clause), make);
         return Spoken(thing, clause);
+    }
+
+    [GeneratedRegex("^(?:and |but |the |a )*(?<d>gasket|seal|o ring|thread|plug|clip|boot|collar) (?:on|of|for|from) (?:number |cylinder )?(?<n>[a-z]+|\\d+) ?(?:is|was|'s|has|looks|had)\\b")]
+    private static partial Regex OfOne();
+
+    /// <summary>"the gasket on two was blown", "seal on number two's torn": a piece of the one picked, of a row that came along when what was named is single.</summary>
+    private int PieceOfOne(Stretch clause)
+    {
+        if (OfOne().Match(clause.Line) is not { Success: true } match || In(clause.From, clause.To).OfType<FaultPhrase>().FirstOrDefault() is not { } fault || Range(clause.From, fault.From).Any(k => Word(k) is "no" or "not" or "never") || NumberWords.At(tokens, clause.Tokens(match.Groups["n"]).From) is not { IsCount: true } n || Kin() is not { Sort: ThingSort.Part } kin)
+            return -1;
+        if (index.Parts(kin.Kind).Count == 1 && facts.Concat(facts.Count > 0 ? [] : context.Last).OfType<Off>().SelectMany(o => o.With).LastOrDefault(w => index.Parts(w.Kind).Count > 1) is { } along)
+            kin = along;
+        if (index.Parts(kin.Kind).Count < 2 || Select(kin with { Others = [] }, n.Int, "") is not { Ids.Count: > 0 } one || one.Ids.Count == index.Parts(kin.Kind).Count)
+            return -1;
+        string detail = match.Groups["d"].Value == "o ring" ? "O-ring" : match.Groups["d"].Value;
+        var own = detail == "gasket" ? index.Parts(kin.Kind + "-gasket").Where(g => one.Ids.Any(i => i[i.IndexOf('.', StringComparison.Ordinal)..] == g.Id[g.Id.IndexOf('.', StringComparison.Ordinal)..])).ToList() : [];
+        var thing = own.Count > 0 ? new Thing(ThingSort.Part, own[0].Kind, [.. own.Select(g => g.Id)], own[0].Name) : one with { Detail = detail };
+        string words = Said(clause.From, clause.To);
+        Flush();
+        About(thing, Whole(clause), t => fault.Damage ? new Damaged(t, fault.Fault, words, null) : new Seen(t, fault.Fault, words));
+        return Spoken(one, clause);
+    }
+
+    /// <summary>"shells on rod one are grand, rod two's are pitted": those that belong to the next one.</summary>
+    private int Belonging(Stretch clause)
+    {
+        if (In(clause.From, clause.To).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is not ThingPhrase { Thing: { Sort: ThingSort.Part, Ids: [var owner] } } named || Word(named.To) != "'s" || Word(named.To + 1) is not ("are" or "were" or "look" or "is" or "was") || (pending.Count > 0 ? pending[^1].Thing : topic) is not { Sort: ThingSort.Part, Kind: "rod-shell" or "main-shell" } row || row.Kind == named.Thing.Kind)
+            return -1;
+        if (NumberWords.At(tokens, named.To - 1) is not { IsCount: true } n || Select(row with { Others = [] }, n.Int, "") is not { Ids.Count: > 0 } theirs || In(named.To, clause.To).OfType<FaultPhrase>().FirstOrDefault() is not { } fault || owner.Split('.')[0] is not ("rod" or "main-cap" or "rod-cap"))
+            return -1;
+        string words = Said(clause.From, clause.To);
+        Flush();
+        About(theirs, Whole(clause), t => fault.Damage ? new Damaged(t, fault.Fault, words, null) : new Seen(t, fault.Fault, words));
+        return Spoken(theirs, clause);
     }
 
     private int Spoken(Thing thing, Stretch clause)
@@ -224,5 +260,74 @@ internal sealed partial class Listener
         }
 
         return -1;
+    }
+
+    /// <summary>"injector two and injector six are leaking": named one by one, told of together.</summary>
+    private List<Phrase> Joined(List<Phrase> list)
+    {
+        for (int i = 0; i + 2 < list.Count; i++)
+        {
+            if (list[i] is ThingPhrase { Thing: { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0, Detail: "", Where: "" } first } one && list[i + 1] is WordPhrase { Word: "and" } && list[i + 2] is ThingPhrase { Thing: { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0, Detail: "", Where: "" } second } two
+                && first.Kind == second.Kind && first.Kind.Length > 0 && !first.Ids.Intersect(second.Ids).Any() && NumberWords.At(tokens, two.To - 1) is { IsCount: true })
+            {
+                IReadOnlyList<string> ids = [.. index.Parts(first.Kind).Select(p => p.Id).Where(id => first.Ids.Contains(id) || second.Ids.Contains(id))];
+                if (ids.Count != first.Ids.Count + second.Ids.Count)
+                    continue;
+                list[i] = new ThingPhrase(one.From, two.To, first with { Ids = ids, Name = $"{index.NameOf(first.Kind)}s {string.Join(", ", ids.Select(id => id[(id.IndexOf('.', StringComparison.Ordinal) + 1)..]))}" }, true, false);
+                list.RemoveRange(i + 1, 2);
+                i--;
+            }
+        }
+
+        return list;
+    }
+
+    /// <summary>"the piston from this one", "that piston", "its cover": of the one spoken of last.</summary>
+    private Phrase SpokenOf(Phrase phrase, int to)
+    {
+        if (phrase is not ThingPhrase { Thing: { Sort: ThingSort.Part, Others.Count: > 0, Kind.Length: > 0, Detail: "" } several } named)
+            return phrase;
+        if (Range(phrase.From - 1, phrase.To).Any(k => Word(k) == "its") && LastThing() is { } owner && Tokeniser.Cut($"{owner.Name} {tokens[named.To - 1].Text}") is var words && index.Book.Longest(words, 0) is { Values: [var part, ..] } whole && whole.To == words.Count && resolver.Resolve([part], new Selectors(), false, Said(named.From, named.To)) is { Ids.Count: > 0, Others.Count: 0 } own)
+            return named with { Thing = own };
+        int end = named.To;
+        if (Word(end) is "from" or "of" or "in" or "on" or "for" && Word(end + 1) is "this" or "that" && Word(end + 2) is "one" or "cylinder" or "pot" or "hole" or "barrel" or "bore" && end + 3 <= to)
+            end += 3;
+        else if (!(Range(phrase.From - 1, phrase.To).Any(k => Word(k) is "that" or "this") && !named.Plural))
+            return phrase;
+        int? cylinder = (topic ?? LastThing()) is { Ids: [var id] } && index.Engine.Parts.TryGetValue(id, out var last) ? last.Cylinder : null;
+        cylinder ??= (topic ?? LastThing()) is { Ids: [var like] } && index.Engine.Parts.TryGetValue(like, out var fellow) && fellow.Index.Count == 1 && index.Parts(fellow.Kind).Count > 1 && index.Parts(fellow.Kind).Count == index.Parts(several.Kind).Count ? fellow.Index[0] : null;
+        cylinder ??= end > named.To ? resolver.Cylinder : null;
+        var ids = several.Ids.Concat(several.Others.SelectMany(o => o.Ids)).Distinct().Where(i => index.Engine.Parts.TryGetValue(i, out var p) && p.Kind == several.Kind && p.Cylinder is { } c && c == cylinder).ToList();
+        return ids.Count == 1 ? named with { To = end, Thing = several with { Ids = ids, Others = [], Name = index.Engine.Parts[ids[0]].Name } } : phrase;
+    }
+
+    [GeneratedRegex("^(?:now |so |right |and |but |well |,)*where (?:on earth|the hell|the heck|the devil|in hell|in the world|in (?:the )?(?:name of )?[a-z]+(?: 's name)?|in blazes|the blazes) (?:did|have|has|had|are|is|do|would|could)\\b")]
+    private static partial Regex WhereOnEarth();
+
+    /// <summary>"where in the name of god did I leave the rocker cover bolts": asked where, whatever was sworn by.</summary>
+    private int Wherever(Stretch clause)
+    {
+        if (!WhereOnEarth().IsMatch(clause.Line) || AskedOf(clause.From, clause.To) is not { Others.Count: 0 } thing)
+            return -1;
+        Flush();
+        Add(new Asked("where", thing, Said(clause.From, clause.To)), Whole(clause));
+        return Spoken(thing, clause);
+    }
+
+    [GeneratedRegex("^(?:and |with |the )*same (?:nuts|bolts|screws|studs|nuts and washers|bolts and washers|fasteners|fixings|hardware)(?: again| as before| as the other)?$")]
+    private static partial Regex SameBolts();
+
+    /// <summary>"it's off now, same nuts, same tin": fasteners as those of its fellow, told before.</summary>
+    private int SameFasteners(Stretch clause, Stretch rest)
+    {
+        if (!SameBolts().IsMatch(clause.Line) || context.LastUndone is not { Lots.Count: > 0 } like || (draft?.Of ?? topic) is not { Ids.Count: > 0 } of || of.Kind != like.Of.Kind || like.Of.Ids.SequenceEqual(of.Ids) || of.Ids.Count != like.Of.Ids.Count)
+            return -1;
+        int end = clause.To;
+        Place? place = null;
+        if (end < rest.To && tokens[end].Sort == TokenSort.Comma && Word(end + 1) is "same" && ClauseEnd(end + 1, rest.To) is var next && next == end + 3 && Lexicon.Containers.Longest(tokens, end + 2).Values.Count > 0)
+            (place, end) = (like.Place, next);
+        Flush();
+        Add(like with { Of = things.Joint(of with { Others = [] }, like.Lots[0].Fastener.Length > 0 ? like.Lots[0].Fastener : "bolt"), Place = place }, Range(clause.From, end).Where(k => !tokens[k].IsBreak));
+        return end;
     }
 }

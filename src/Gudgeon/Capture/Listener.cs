@@ -117,7 +117,7 @@ internal sealed partial class Listener
             from = all;
         }
 
-        phrases = Anywhere(Phrases(from, to), from, to);
+        phrases = Joined(Anywhere(Phrases(from, to), from, to));
         for (int at = from; at < to;)
         {
             if (tokens[at].IsBreak || Joins(at))
@@ -224,7 +224,7 @@ internal sealed partial class Listener
                 continue;
             }
 
-            var one = Narrowed(phraseReader.ReadOne(at, to), to);
+            var one = Narrowed(SpokenOf(phraseReader.ReadOne(at, to), to), to);
             if (one is ThingPhrase { Thing: { Ids: [var id], Others.Count: 0 } } && index.Engine.Parts.TryGetValue(id, out var part))
             {
                 resolver.Cylinder = part.Cylinder ?? resolver.Cylinder;

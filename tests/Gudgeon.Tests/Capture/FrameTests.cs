@@ -75,6 +75,27 @@ public class FrameTests
         Assert.DoesNotContain(Hear(Engine, said).Facts, f => f is Planned);
 
     [Theory]
+    [InlineData("injector two and injector three are leaking, remaining two are good", "damaged injector.2-3: leaking")]
+    [InlineData("injector two and injector three are leaking, remaining two are good", "seen injector.1,injector.4: fine")]
+    [InlineData("pistons one and two are out with their rods", "off piston.1-2 with rod.1-2")]
+    [InlineData("shells on rod one are grand, rod two's are pitted", "damaged rod-shell.2.1-2: pitted")]
+    [InlineData("barrel slid on nicely, head gasket then the head on top of it, four nuts hand tight", "on head.1")]
+    [InlineData("where in the name of god did I leave the rocker cover bolts", "asked where cam-cover.1")]
+    [InlineData("now where the hell did I put the starter", "asked where starter.1")]
+    [InlineData("what have I still to take off afore the head'll lift", "asked before head.1")]
+    [InlineData("my mate borrowed the torque wrench from the lab and it has to be back there Friday", "returns 'torque wrench' by 2026-11-27")]
+    [InlineData("sump's on, head's on with a new head gasket, ten bolts hand tight", "tightened head.1: 10 + hand tight")]
+    public void Who_is_meant_is_settled_within_the_note(string said, string code) =>
+        Assert.Contains(code, Codes(Hear(Engine, said.StartsWith("barrel", StringComparison.Ordinal) ? ["starter's on", said] : [said])));
+
+    [Fact]
+    public void Same_nuts_and_same_tin_are_those_of_the_fellow_told_before()
+    {
+        var heard = Hear(Vee, "left rocker cover off, two nuts, tobacco tin", "right one's stuck", "it's off now, same nuts, same tin");
+        Assert.Equal(["off cam-cover.2", "undone cam-cover.2: 2 nut -> tobacco tin"], Codes(heard));
+    }
+
+    [Theory]
     [InlineData("lunch's off")]
     [InlineData("gotta go now")]
     [InlineData("I'll do the talking")]
