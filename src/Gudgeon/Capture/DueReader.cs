@@ -88,6 +88,8 @@ internal sealed class DueReader(IReadOnlyList<Token> tokens, string text, DateTi
             bool rough = Word(at) != "the";
             if (Word(at) == "the" && Point(at) is { } dated)
                 return Said(dated, from);
+            if (Word(at) == "the" && Date(at + 1) is { } day)
+                return Said(day, from);
             if (Point(at + 1) is { } pointed && (Word(at) != "the" || pointed.Due.Said.Length > 0 || Word(at + 1) is "end" or "weekend" or "start" or "beginning" or "middle" or "new"))
                 return Said((pointed.Due with { Rough = pointed.Due.Rough || rough }, pointed.To), from);
         }
@@ -155,7 +157,7 @@ internal sealed class DueReader(IReadOnlyList<Token> tokens, string text, DateTi
         if (day >= 0 && (tokens[at].Text is not ("sat" or "sun") || at == 0 || Word(at - 1) is "on" or "by" or "till" or "until" or "due" or "this" or "til"))
             return Part(NextDay(day, 1), at + 1, false);
         // "end of November", "early December"
-        if (Array.IndexOf(Months, word) is var named and >= 0 && word is not ("march" or "may") && at > 0 && Word(at - 1) is "in" or "by" or "until" or "till" or "early" or "late" or "of" or "before" or "during" && NumberWords.At(tokens, at + 1) is null)
+        if (Array.IndexOf(Months, word) is var named and >= 0 && word is not ("march" or "may") && at > 0 && Word(at - 1) is "in" or "by" or "until" or "till" or "early" or "late" or "of" or "before" or "during" && NumberWords.At(tokens, Word(at + 1) == "the" ? at + 2 : at + 1) is null)
             return (new Due(named + 1 == today.Month ? LastOf(named + 1) : On(1, named + 1), "", true), at + 1);
         return Date(at) ?? Span(at);
     }
@@ -262,7 +264,7 @@ internal sealed class DueReader(IReadOnlyList<Token> tokens, string text, DateTi
     private (Due Due, int To)? Date(int at)
     {
         int month = Array.IndexOf(Months, Word(at)) + 1;
-        if (month > 0 && NumberWords.At(tokens, at + 1) is { Sort: NumSort.Ordinal or NumSort.Whole } after && after.Value is >= 1 and <= 31)
+        if (month > 0 && NumberWords.At(tokens, Word(at + 1) == "the" ? at + 2 : at + 1) is { Sort: NumSort.Ordinal or NumSort.Whole } after && after.Value is >= 1 and <= 31)
             return (new Due(On(after.Int, month), "", false), after.To);
         // 14/12: the day first, as the book writes it; 12/14 can only be the other way.
         if (at < tokens.Count && tokens[at].Sort == TokenSort.Number && tokens[at].Text.Split('/') is [var left, var right] && int.TryParse(left, NumberStyles.None, CultureInfo.InvariantCulture, out int d) && int.TryParse(right, NumberStyles.None, CultureInfo.InvariantCulture, out int m) && at > 0 && Word(at - 1) is "due" or "by" or "until" or "till" or "on" or "arriving" or "expected" && (d > 12 || m > 12) && Math.Min(d, m) >= 1 && Math.Max(d, m) <= 31 && Math.Min(d, m) <= 12)

@@ -179,7 +179,7 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
             return bare;
         if (alone && prep.Length == 0 && Named(to, true) is { } lone && lone.Label.Contains(' ', StringComparison.Ordinal) && Placed(lone, prep) is var whole && (whole.To >= tokens.Count || tokens[whole.To].IsBreak))
             return whole;
-        if (prep.Length > 0 && prep is not ("from" or "to") && determined && Named(to, true) is null && (Described(to) ?? (Lies(at) ? Somewhere(to) : null)) is { } described)
+        if (prep.Length > 0 && prep is not ("from" or "to") && determined && Named(to, true) is null && (Described(to) ?? (Lies(at) && Headed(to)?.Label.Contains(" of the ", StringComparison.Ordinal) is not true ? Somewhere(to) : null)) is { } described)
             return Placed(described, prep);
         if (prep is "in" or "into" or "on" or "onto" or "under" or "underneath" or "behind" or "inside" or "beside" or "against" && Named(to, true) is null && Headed(to) is { } headed && (headed.To > to + 1 || (determined && Word(to - 1) is not ("this" or "that"))))
             return Placed(headed, prep);
