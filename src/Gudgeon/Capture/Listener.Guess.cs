@@ -14,6 +14,13 @@ internal sealed partial class Listener
     /// <summary>"that'll be the damp", "I could shake it with my hand": how it came or how bad it is, said beside what was told.</summary>
     private int Guess(Stretch clause)
     {
+        // "that could be the turbo": a guess at another part; kept as said, never planned.
+        if (Infers().IsMatch(clause.Line) && !Ahead().IsMatch(clause.Line) && pending.Count == 0 && In(clause.From, clause.To).Any(p => p is ThingPhrase) && In(clause.From, clause.To).All(p => p is ThingPhrase or WordPhrase))
+        {
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(clause.From, clause.To)}”", Range(clause.From, clause.To));
+            return clause.To;
+        }
+
         if (!Infers().IsMatch(clause.Line) && !Feels().IsMatch(clause.Line) || Ahead().IsMatch(clause.Line) || In(clause.From, clause.To).Any(p => p is MeasurePhrase or ThingPhrase) || pending.Count > 0 || facts.Count == 0)
             return -1;
         facts[^1] = facts[^1] with { Spans = [.. facts[^1].Spans, .. Spans(Range(clause.From, clause.To).Where(k => !tokens[k].IsBreak))] };

@@ -91,7 +91,7 @@ internal sealed partial class Listener
             Apply(Act.Off, thing, Whole(clause));
             return Spoken(thing, clause);
         }
-        else if (side && fault is not null && In(to, clause.To).All(p => p is FaultPhrase or WordPhrase) && !Range(to, fault.From).Any(k => Word(k) is "no" or "not" or "never" or "isnt"))
+        else if ((side || (topic is null && pending.Count == 0 && Range(clause.From, to).Any(k => Word(k) == "and"))) && fault is not null && In(to, clause.To).All(p => p is FaultPhrase or WordPhrase) && !Range(to, fault.From).Any(k => Word(k) is "no" or "not" or "never" or "isnt"))
             make = t => fault.Damage ? new Damaged(t, fault.Fault, Said(clause.From, clause.To), null) : new Seen(t, fault.Fault, Said(clause.From, clause.To));
         else if (fault is null && Ahead().IsMatch(tail) && !Past().IsMatch(tail))
             make = t => new Planned(t, Said(clause.From, clause.To));

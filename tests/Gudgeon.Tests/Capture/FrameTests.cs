@@ -38,6 +38,7 @@ public class FrameTests
 
     [Theory]
     [InlineData("glow plugs out", "three and four are still in", "left-on glow-plug.3-4")]
+    [InlineData("glow plugs out", "three and four are rusty", "seen glow-plug.3-4: rusty")]
     [InlineData("glow plugs out", "number two is still in there", "left-on glow-plug.2")]
     [InlineData("glow plugs one and two are out", "number three's not having it", "seen glow-plug.3: stuck")]
     [InlineData("rod caps one and four are on", "I'll do two and three tomorrow", "planned rod-cap.2-3")]
@@ -69,6 +70,8 @@ public class FrameTests
     [Theory]
     [InlineData("the starter's seized solid, that'll be the damp")]
     [InlineData("the starter's seized, that must be the rust")]
+    [InlineData("that could be the turbo")]
+    [InlineData("it'll be the head gasket")]
     [InlineData("the starter is loose, I could shake it with my hand")]
     [InlineData("the starter is scored, you can feel it with the nail")]
     public void What_it_comes_from_or_feels_like_is_no_plan(string said) =>
