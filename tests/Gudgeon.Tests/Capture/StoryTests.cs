@@ -10,7 +10,7 @@ public class StoryTests(ITestOutputHelper output)
     private static readonly string[] Files = ["stories-1.txt", "stories-2.txt"];
 
     /// <summary>Stories by other hands, first heard without a look at them; each file says what came of that first hearing.</summary>
-    private static readonly string[] Unseen = ["unseen.txt", "unseen-a.txt", "unseen-b.txt", "unseen-c.txt", "unseen-d.txt", "unseen-e.txt", "unseen-f.txt", "unseen-g.txt"];
+    private static readonly string[] Unseen = ["unseen.txt", "unseen-a.txt", "unseen-b.txt", "unseen-c.txt", "unseen-d.txt", "unseen-e.txt", "unseen-f.txt", "unseen-g.txt", "unseen-h.txt", "unseen-i.txt"];
 
     private static string PathOf(string file) => Path.Combine(AppContext.BaseDirectory, "Capture", "Data", file);
 
@@ -43,7 +43,9 @@ public class StoryTests(ITestOutputHelper output)
     [InlineData("unseen-d.txt", 0.68, 0.62)]
     [InlineData("unseen-e.txt", 0.61, 0.55)]
     [InlineData("unseen-f.txt", 0.71, 0.65)]
-    [InlineData("unseen-g.txt", 0.62, 0.57)]
+    [InlineData("unseen-g.txt", 0.62, 0.60)]
+    [InlineData("unseen-h.txt", 0.87, 0.86)]
+    [InlineData("unseen-i.txt", 0.77, 0.67)]
     public void Stories_by_other_hands_are_heard_no_worse_than_before(string file, double least, double leastRecall)
     {
         var (precision, recall) = Score(Story.Mark(PathOf(file)).ToList());
