@@ -27,13 +27,15 @@ async function open() {
       : "No camera answers. Photograph the label below, or type its code.";
     return;
   }
-  view.srcObject = stream;
+  const mine = stream;
+  view.srcObject = mine;
   view.hidden = false;
   button.textContent = "Close the camera";
   words.textContent = "Hold the label before the camera.";
   await view.play();
   view.scrollIntoView({ block: "nearest" });
-  while (stream) {
+  // Closed and opened again meanwhile, the camera is another one, with a round of its own.
+  while (stream === mine) {
     await look();
     await new Promise(done => setTimeout(done, between));
   }
