@@ -36,9 +36,8 @@ internal sealed class Story
                 context = context.After(Ear.Hear(before, note.Engine, context));
             var heard = Ear.Hear(note.Text, note.Engine, context);
             running = context.After(heard);
-            var left = heard.Facts.Select(f => f.Code).ToList();
-            var missed = note.Facts.Where(f => !left.Remove(f)).ToList();
-            marked.Add(new Marked(note, heard, missed, left));
+            var (missed, wrong) = SameMeaning.Compare(note.Facts, heard.Facts.Select(f => f.Code));
+            marked.Add(new Marked(note, heard, missed, wrong));
         }
 
         return marked;
