@@ -13,6 +13,9 @@ internal sealed class Draft(Thing of)
     public bool Undone { get; set; }
     public bool Fitting { get; set; }
 
+    /// <summary>Fasteners named by what they hold are told to lie somewhere: no word of undoing them.</summary>
+    public bool Lies { get; set; }
+
     /// <summary>Fasteners told before the part they hold.</summary>
     public bool Loose { get; set; }
     public List<string> Stages { get; } = [];

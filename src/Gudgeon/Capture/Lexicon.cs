@@ -42,6 +42,9 @@ internal static class Lexicon
     /// <summary>How a stopper gets into its opening.</summary>
     public static readonly HashSet<string> Pushing = ["stuck", "stuffed", "shoved", "poked", "pushed", "screwed", "popped", "put", "jammed", "wrapped", "slipped", "rammed", "bunged", "taped", "tied", "stick", "shove", "pop", "wound"];
 
+    /// <summary>What holds a thing out of the way and is no place to look for it.</summary>
+    public static readonly HashSet<string> Ties = ["wire", "string", "rope", "cord", "twine", "bungee", "strap", "wires", "strings"];
+
     /// <summary>What is spent or wasted beside the work.</summary>
     public static readonly HashSet<string> Times = ["hour", "day", "evening", "night", "morning", "afternoon", "weekend", "minute", "time", "patience"];
 

@@ -326,6 +326,14 @@ internal sealed partial class Listener
             return;
         }
 
+        // "left head bolts in bag one, seventeen": where they lie and how many, not that they were undone just now.
+        if (told is { Lies: true, Undone: false, Place: { } lying })
+        {
+            About(joint, told.Tokens, t => new Put(t, lying));
+            About(joint, told.Tokens, t => new Count(t, lots));
+            return;
+        }
+
         Fact Make(Thing t) => told.Undone || told.Place is not null || off || told.FromPart ? new Undone(t, lots, told.Place) : new Count(t, lots);
         About(joint, told.Tokens, Make);
         if (lots.All(l => l is { Count: null, Uncounted: false, Size.Diameter: not null }) && lots.Count > 0)

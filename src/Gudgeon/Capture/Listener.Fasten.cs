@@ -82,7 +82,8 @@ internal sealed partial class Listener
         else if (draft is null)
         {
             var of = topic ?? (LastJoint() is { } joint && phrase.Share.Length > 0 ? joint : null);
-            draft = of is null ? new Draft(new Thing(ThingSort.Unknown, "", [], "not said")) { Loose = true } : new Draft(of);
+            // "turbo's up on the cart, four M10 nuts": what lies there and is told with its fasteners came off.
+            draft = of is null ? new Draft(new Thing(ThingSort.Unknown, "", [], "not said")) { Loose = true } : new Draft(of) { FromPart = facts.LastOrDefault() is Put lying && lying.Thing.Equals(of) };
         }
         else if (draft.Place is not null && draft.Lots.Count > 0 && phrase.Share.Length == 0 && phrase.Lot.Count is not null)
         {

@@ -161,7 +161,8 @@ internal sealed partial class Listener
         if (!frame.Places.Any() || frame.Places.Count() > 1 || acts.Any(a => a.Act is Act.On or Act.Tighten) || draft is { Lots.Count: > 0 } && draft.Of.Ids.SequenceEqual(joint.Ids))
             return -1;
         Flush();
-        draft = new Draft(joint) { Place = frame.Places.First().Place, Undone = true };
+        bool lies = !loose && frame.Places.First().Place is { Sort: PlaceSort.Container } place && !acts.Any(a => a.Act is Act.Off or Act.Undo) && Lies(place, tokensOf);
+        draft = new Draft(joint) { Place = frame.Places.First().Place, Undone = !lies, Lies = lies };
         draft.Tokens.AddRange(tokensOf);
         if (lots.Count > 0)
             draft.Lots.AddRange(lots.Select(l => l.Lot.Fastener.Length > 0 ? l : l with { Lot = l.Lot with { Fastener = fastener } }).Where(l => l.Lot.Count is not null || l.Lot.Uncounted || !l.Lot.Size.IsEmpty));

@@ -49,7 +49,7 @@ internal sealed partial class Listener
                     Fasten(lot, clause, i, end);
                     break;
                 case PlacePhrase place:
-                    Lay(place);
+                    i = Lay(place, clause, i);
                     break;
                 case TagPhrase tag:
                     Tag(tag);

@@ -3,11 +3,38 @@ namespace Gudgeon.Capture;
 /// <summary>Where things were laid, and what was tagged.</summary>
 internal sealed partial class Listener
 {
+    private int Lay(PlacePhrase phrase, List<Phrase> clause, int i)
+    {
+        // "mantelpiece for the magneto": the place first, then what lies there.
+        if (Word(phrase.To) == "for" && clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ThingPhrase { Thing.Sort: ThingSort.Part or ThingSort.Fasteners } named && Range(phrase.To + 1, named.From).All(k => Lexicon.Fillers.Contains(Word(k))))
+        {
+            if (named.Thing.Sort == ThingSort.Fasteners && draft?.Of.Code != named.Thing.Code)
+            {
+                Flush();
+                draft = new Draft(named.Thing);
+            }
+
+            if (named.Thing.Sort == ThingSort.Fasteners)
+                (draft!.Place, fasteners) = (phrase.Place, true);
+            else
+                Stow(named.Thing, phrase.Place, Range(phrase.From, named.To));
+            draft?.Tokens.AddRange(Range(phrase.From, named.Thing.Sort == ThingSort.Fasteners ? named.To : phrase.From));
+            return clause.IndexOf(named);
+        }
+
+        // "four litres out and half of it in my boot": where the rest of it went is nowhere to look.
+        if (facts.LastOrDefault() is Drained poured && Range(clauseFrom, phrase.From).Any(k => Word(k) == "of" && Word(k - 1) is "half" or "most" or "some" or "lot" or "rest" or "bit" or "quarter" && Word(k + 1) == "it"))
+            facts[^1] = poured with { Spans = [.. poured.Spans, .. Spans(Range(phrase.From, phrase.To))] };
+        else
+            Lay(phrase);
+        return i;
+    }
+
     private void Lay(PlacePhrase phrase)
     {
         var all = Range(phrase.From, phrase.To);
         // "same jar": where the ones before went.
-        if (phrase.Place.Label.StartsWith("same ", StringComparison.Ordinal) && facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place is var put && (put ?? context.LastPlace) is { } before)
+        if (phrase.Place.Label.StartsWith("same ", StringComparison.Ordinal) && draft is not { Place.Sort: PlaceSort.Container } && facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place is var put && (put ?? context.LastPlace) is { } before)
             phrase = phrase with { Place = before };
         if (facts.LastOrDefault() is Found { Where.Length: 0 } found && pending.Count == 0 && draft is null)
         {
@@ -46,15 +73,26 @@ internal sealed partial class Listener
             if (phrase.Place.Sort == PlaceSort.Container && draft is { Place.Sort: PlaceSort.OwnHoles, Of.Sort: ThingSort.Part, FromPart: true } && draft.Of.Others.Count == 0)
                 Add(new Put(draft.Of, phrase.Place), all.Concat(draft.Tokens));
             else
-                draft.Place = phrase.Place;
+                (draft.Place, draft.Lies) = (phrase.Place, draft.Of.Sort == ThingSort.Fasteners && phrase.Place.Sort == PlaceSort.Container && Lies(phrase.Place, all) && !Inventory(phrase));
             draft.Tokens.AddRange(all);
             return;
         }
 
+        // "I've put the egr ones in with them": the bolts of it, where bolts are spoken of.
+        if (phrase.Place.Label == "same place" && pending is [{ Thing.Sort: ThingSort.Part } bolted] && Range(bolted.To - 1, phrase.From).Any(k => Word(k) is "ones"))
+            pending[0] = (things.Joint(bolted.Thing with { Others = [] }, "bolt"), bolted.From, bolted.To);
         if (pending.Count > 0)
         {
-            foreach (var (thing, from, to) in pending)
-                Stow(thing, phrase.Place, Range(from, to).Concat(all));
+            // "starter and alternator are both on the shelf": one place told once for all that were named.
+            var named = pending.SelectMany(p => Range(p.From, p.To)).Concat(all).ToList();
+            if (Together([.. pending.Select(p => p.Thing)]) is { } together && (Lies(phrase.Place, named) || pending.All(p => offNow.Contains(p.Thing.Code))))
+                Stow(together, phrase.Place, named);
+            else
+            {
+                foreach (var (thing, from, to) in pending)
+                    Stow(thing, phrase.Place, Range(from, to).Concat(all));
+            }
+
             topic = pending[^1].Thing;
             pending.Clear();
         }
@@ -69,9 +107,13 @@ internal sealed partial class Listener
             Stow(sought, phrase.Place, all);
         else if ((topic ?? (SaysIt() ? LastThing() : null)) is { } about)
         {
-            if (facts.OfType<Off>().Where(o => offNow.Contains(o.Thing.Code)).Select(o => o.Thing).ToList() is { Count: > 1 } several)
+            // "rail and injectors came off in one lump and they're in the cool box": all that one deed took off.
+            bool they = Range(clauseFrom, phrase.From).Any(k => Word(k) is "they" or "them" or "both" or "all");
+            var deed = facts.OfType<Off>().LastOrDefault(o => offNow.Contains(o.Thing.Code));
+            var several = facts.OfType<Off>().Where(o => deed is not null && o.Spans.Any(a => deed.Spans.Any(b => a.Start < b.End && b.Start < a.End))).SelectMany(o => they ? o.With.Prepend(o.Thing) : [o.Thing]).ToList();
+            if (several.Count > 1)
             {
-                foreach (var one in several)
+                foreach (var one in Together(several) is { } whole ? [whole] : several)
                     Stow(one, phrase.Place, all);
             }
             else
@@ -81,6 +123,10 @@ internal sealed partial class Listener
             Ask(DoubtSort.NotTold, $"What is in {phrase.Place.Label}?", all);
     }
 
+    /// <summary>"sump bolts, eighteen M6 by twenty, bag marked sump": sizes and then a bare place are told of what came out.</summary>
+    private bool Inventory(PlacePhrase phrase) =>
+        draft!.Lots.Any(l => !l.Lot.Size.IsEmpty) && phrase.From > 0 && tokens[phrase.From - 1].IsBreak && !PlaceReader.IsPreposition(Word(phrase.From));
+
     private static bool IsRoomy(Place place) =>
         place.Label.Split(' ') is var words && words.Any(w => w is "shelf" or "bench" or "workbench" or "floor" or "corner" or "pallet" or "wall" or "table" or "trestle" or "boot" or "shed" or "rack" or "trolley" or "dolly" or "loft" or "garage" or "desk" or "carpet" or "attic" or "cellar" or "towel" or "newspaper" or "dryer" or "stairs" or "tyre" or "tire" or "van" or "blanket" or "sheet" or "cloth" or "freezer" or "wall" or "hook" or "stand" or "vice");
 
@@ -89,19 +135,32 @@ internal sealed partial class Listener
     {
         if (phrases.Any(p => p.From >= from && p.To <= phrase.From && p is not WordPhrase) || phrases.All(p => p is not WordPhrase { Filler: false } || p.From < from || p.To > phrase.From))
             return null;
-        return Nameless(from, phrase.From) is { } thing && !thing.Name.Split(' ').Any(w => w.EndsWith("ed", StringComparison.Ordinal)) && !thing.Name.Split(' ').All(Lexicon.Fillers.Contains) && thing.Name.Split(' ').Length <= 4 ? thing with { Sort = ThingSort.Unknown } : null;
+        return Nameless(from, phrase.From) is { } thing && !thing.Name.Split(' ').Any(w => w.EndsWith("ed", StringComparison.Ordinal) || PlaceReader.IsLaying(w)) && !thing.Name.Split(' ').All(Lexicon.Fillers.Contains) && thing.Name.Split(' ').Length <= 4 ? thing with { Sort = ThingSort.Unknown } : null;
     }
 
     private bool SaysIt() => tokens.Any(t => t.Text is "it" or "them" or "they" or "that" or "this");
 
+    /// <summary>Several parts as one thing to be laid down: every part by its id, named in the order in which they were said.</summary>
+    private static Thing? Together(List<Thing> things) =>
+        things.Count > 1 && things.All(t => t is { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0, Detail.Length: 0 })
+            ? new Thing(ThingSort.Part, things[0].Kind, [.. things.SelectMany(t => t.Ids).Distinct()], string.Join(", ", things.Select(t => t.Name)))
+            : null;
+
     private void Stow(Thing thing, Place place, IEnumerable<int> from)
     {
-        if (place.Sort == PlaceSort.OwnHoles && thing.Sort == ThingSort.Part)
-            About(thing, from, t => new LeftOn(t, place.Manner));
+        // "the chain's hanging on a bit of wire": held out of the way where it is, not laid down anywhere.
+        if (thing.Sort == ThingSort.Part && Lexicon.Ties.Contains(place.Label.Split(' ')[^1]) && !offNow.Contains(thing.Code) && !thing.Ids.All(context.Off.Contains))
+            _ = Spans(from);
+        else if (place.Sort == PlaceSort.OwnHoles && thing.Sort == ThingSort.Part)
+        {
+            bool back = Range(clauseFrom, from.Max() + 1).Any(k => Word(k) == "back");
+            if (!facts.Any(f => f is On on && on.Thing.Equals(thing)))
+                About(thing, from, t => back ? new On(t) : new LeftOn(t, place.Manner));
+        }
         else
         {
             // What was laid in a tray came off the engine; of what is said to be there nobody said when.
-            if (!Lies(from) && thing is { Sort: ThingSort.Part, Detail.Length: 0 } && place.Sort == PlaceSort.Container && thing.Ids.Count > 0 && !thing.Ids.Any(i => context.Off.Contains(i)) && !offNow.Contains(thing.Code) && !facts.Any(f => f is Back or Off && About(f)!.Ids.Intersect(thing.Ids).Any()))
+            if (!Lies(place, from) && thing is { Sort: ThingSort.Part, Detail.Length: 0 } && place.Sort == PlaceSort.Container && thing.Ids.Count > 0 && !thing.Ids.Any(i => context.Off.Contains(i)) && !offNow.Contains(thing.Code) && !facts.Any(f => f is Back or Off && About(f)!.Ids.Intersect(thing.Ids).Any()))
                 Apply(Act.Off, thing, from);
             if (facts.FindLastIndex(f => f is Put p && p.Thing.Equals(thing)) is var earlier and >= 0)
             {
@@ -115,16 +174,22 @@ internal sealed partial class Listener
         }
     }
 
-    /// <summary>"the head is in the shed": told where it is, not that it was laid there. While a book is stripped, what it holds came off.</summary>
-    private bool Lies(IEnumerable<int> from)
+    /// <summary>
+    /// "the head is in the shed", "both heads on the pallet": told where it is, not that it was taken off and laid there. A verb of
+    /// laying, an order or where it came from tell of work: "main caps in order on the bench", "collets from the left head in the pill box".
+    /// </summary>
+    private bool Lies(Place place, IEnumerable<int> from)
     {
-        if (context.Off.Count > 0 && !Refitting())
-            return false;
         int last = from.Max();
         int first = last;
         while (first > 0 && !tokens[first - 1].IsEnd)
             first--;
-        return Range(first, last).Any(k => Lexicon.Copulas.Contains(Word(k))) && !In(first, last).Any(p => p is ActPhrase { Act: Act.Off or Act.Undo or Act.Part });
+        if (In(first, last).Any(p => p is ActPhrase { Act: Act.Off or Act.Undo or Act.Part }) || Range(first, last).Any(k => Word(k) == "from" && (In(k, last).Any(p => p is ThingPhrase) || Range(k, last).Any(j => Word(j) is "side" or "end" && Word(j - 1) is "left" or "right" or "that" or "this"))))
+            return false;
+        if (Range(first, last).Any(k => Lexicon.Copulas.Contains(Word(k))))
+            return true;
+        int next = last + 1 < tokens.Count && tokens[last + 1].Sort == TokenSort.Comma ? last + 2 : last + 1;
+        return place.Manner.Length == 0 && !Range(first, last).Any(k => PlaceReader.IsLaying(Word(k)) || Word(k) is "through") && !In(first, last).Any(p => p is ActPhrase { Act: Act.Put }) && !In(next, tokens.Count).Any(p => p.From == next && p is ActPhrase { Act: Act.Mark });
     }
 
     private void Tag(TagPhrase phrase)

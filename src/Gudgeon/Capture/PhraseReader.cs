@@ -21,6 +21,8 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
             return stood;
         if (Idiom(at))
             return new WordPhrase(at, at + (Word(at) == "stood" ? 1 : 2), $"{Word(at)} {Word(at + 1)}", true);
+        if (places.OutOf(at) is var source && source > at)
+            return new WordPhrase(at, source, "out of", true);
         if (places.TagAt(at) is { } tag)
             return new TagPhrase(at, tag.To, tag.Tag);
         if (dues.At(at) is { } due)

@@ -6,15 +6,17 @@ namespace Gudgeon.Capture;
 internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex index)
 {
     private static readonly HashSet<string> Prepositions = ["in", "into", "on", "onto", "under", "behind", "to", "inside", "beside", "underneath", "by", "against", "from", "through", "along", "near", "beneath", "alongside", "within", "atop"];
-    private static readonly HashSet<string> Determiners = ["the", "a", "an", "my", "its", "their", "that", "this", "our", "own", "another", "some"];
+    private static readonly HashSet<string> Determiners = ["the", "a", "an", "my", "its", "their", "that", "this", "our", "own", "another", "some", "each"];
     private static readonly HashSet<string> Colours = ["red", "green", "blue", "yellow", "white", "black", "orange", "pink", "purple", "brown", "grey", "clear", "silver"];
+
+    public static bool IsPreposition(string word) => Prepositions.Contains(word);
 
     public static bool IsColour(string word) => Colours.Contains(word);
 
     /// <summary>Words for laying something down, before or after what is laid.</summary>
     public static bool IsLaying(string word) => Lay.Contains(word);
 
-    private static readonly HashSet<string> Lay = ["sitting", "lying", "standing", "leaning", "resting", "hanging", "living", "hung", "put", "laid", "stood", "leant", "stored", "stashed", "stowed", "parked", "propped", "dumped", "chucked", "placed", "left", "stacked", "piled", "kept", "hid", "hidden", "shoved", "lives", "live", "goes", "gone", "went", "moved", "slid", "pushed", "set", "stuck", "popped", "slung", "threw", "thrown", "tossed", "lobbed", "plonked", "plopped", "whacked", "tucked", "dropped", "bunged", "stuffed", "stick", "sat", "sits", "bagged", "boxed", "keeping", "bung", "chuck", "pop", "stash", "wrapped", "rests"];
+    private static readonly HashSet<string> Lay = ["sitting", "lying", "standing", "leaning", "resting", "hanging", "living", "hung", "put", "laid", "stood", "leant", "stored", "stashed", "stowed", "parked", "propped", "dumped", "chucked", "placed", "left", "stacked", "piled", "kept", "hid", "hidden", "shoved", "lives", "live", "goes", "gone", "went", "moved", "slid", "pushed", "set", "stuck", "popped", "slung", "threw", "thrown", "tossed", "lobbed", "plonked", "plopped", "whacked", "tucked", "dropped", "bunged", "stuffed", "stick", "sat", "sits", "bagged", "boxed", "keeping", "bung", "chuck", "pop", "stash", "wrapped", "rests", "soaking", "steeping", "drying", "airing", "stewing", "strung", "threaded", "poked"];
 
     /// <summary>Where something lies beside something else.</summary>
     private static readonly HashSet<string> Beside = ["under", "behind", "underneath", "beside", "against", "by", "near", "beneath", "below", "above", "alongside", "over"];
@@ -29,7 +31,7 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         // "in order on the bench": the manner may come first.
         if (Word(at) == "in" && Word(at + 1) == "order" && Container(at + 2) is { } ordered)
             return (ordered.Place with { Manner = ordered.Place.Manner.Length > 0 ? $"in order, {ordered.Place.Manner}" : "in order" }, ordered.To);
-        return OwnHoles(at) ?? WithPart(at) ?? Container(at);
+        return OwnHoles(at) ?? WithPart(at) ?? Same(at) ?? Container(at);
     }
 
     /// <summary>"finger tight", "loose", "hand tight".</summary>
@@ -146,8 +148,8 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         // "on the left side of the bench"
         if (prep.Length > 0 && Word(to) is "left" or "right" or "far" or "near" or "back" or "front" or "other" or "top" or "bottom" or "middle" && (Word(to + 1) is "side" or "end" or "half" or "corner" or "part" ? to + 2 : Word(to + 1) == "hand" && Word(to + 2) is "side" or "end" ? to + 3 : to + 1) is var of && Word(of) == "of" && Named(Determiners.Contains(Word(of + 1)) ? of + 2 : of + 1, true) is { } whole1)
             return Placed(($"{string.Join(" ", Enumerable.Range(to, of - to).Select(i => tokens[i].Text))} of the {whole1.Label}", whole1.To), prep);
-        if (prep.Length > 0 && Word(to) is "bit" or "piece" or "lump" or "sheet" or "strip" or "corner" && Word(to + 1) == "of" && Lexicon.Containers.Longest(tokens, Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2).Values.Count > 0)
-            to += Determiners.Contains(Word(to + 2)) ? 3 : 2;
+        if (prep.Length > 0 && prep is not ("from" or "to" or "by") && Measured(to) is { } measured)
+            return Placed(measured, prep);
 
         // third cup of the muffin tin; second row of the tray
         if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal } nth && tokens.ElementAtOrDefault(nth.To).Stem is "cup" or "row" or "hole" or "slot" or "compartment" or "pocket" or "section" or "cell" or "drawer" or "shelf" or "layer" or "bay" && Word(nth.To + 1) is "of" or "in" or "down" or "up" or "on")
@@ -173,9 +175,12 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         }
 
         if (NumberWords.At(tokens, to) is { Sort: NumSort.Ordinal } shelf && Lexicon.Containers.Longest(tokens, shelf.To) is { Values.Count: > 0 } counted && prep.Length > 0)
-            return (new Place(PlaceSort.Container, $"{counted.Values[0]} {shelf.Int}"), counted.To);
+            return Placed((Text(to, counted.To), counted.To), prep);
         bool alone = at == 0 || tokens[at - 1].IsBreak;
-        if (alone && prep.Length == 0 && to == at && Bare(at) is { } bare)
+        // "out of the muffin tin": where it was, not where it is.
+        if (prep.Length == 0 && Source(at))
+            return null;
+        if (prep.Length == 0 && Bare(at) is { } bare)
             return bare;
         if (alone && prep.Length == 0 && Named(to, true) is { } lone && lone.Label.Contains(' ', StringComparison.Ordinal) && Placed(lone, prep) is var whole && (whole.To >= tokens.Count || tokens[whole.To].IsBreak))
             return whole;
@@ -186,17 +191,6 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         return Named(to, prep.Length > 0) is { } named && (prep != "to" || determined || HasId(named.Label)) && !(prep is "from")
             ? Placed(named, prep)
             : null;
-    }
-
-    /// <summary>"two M8 by 30, windowsill": one word at the end of what was just counted.</summary>
-    private (Place Place, int To)? Bare(int at)
-    {
-        if (at < 2 || tokens[at - 1].Sort != TokenSort.Comma || Lexicon.Containers.Longest(tokens, at) is not { Values.Count: > 0 } found || (found.To < tokens.Count && !tokens[found.To].IsEnd) || (Word(at) != "bucket" && index.Book.Longest(tokens, at).Values.Any(v => v.Rank < 2)))
-            return null;
-        bool counted = false;
-        for (int k = at - 2; k >= 0 && !tokens[k].IsBreak; k--)
-            counted |= Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0 || (Word(k) == "m" && NumberWords.At(tokens, k + 1) is { IsCount: true });
-        return counted && Named(at, true) is { } named ? Placed(named, "") : null;
     }
 
     /// <summary>"the golden syrup tin": a thing to put things in, with words of its own before it.</summary>
@@ -264,23 +258,14 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
             to = how.To;
         }
 
-        // "the nail by the window", "the shelf over the door"
-        if (Word(to) is "by" or "near" or "over" or "above" or "under" or "behind" or "beside" && Word(to + 1) is "the" or "my" && Free(to + 2))
+        if (Tail(to, Lexicon.Containers.Longest(tokens, named.To - 1).Values.FirstOrDefault("")) is var tail && tail > to)
         {
-            int end = Free(to + 3) && Word(to + 3) is not ("and" or "with" or "for" or "till") ? to + 4 : to + 3;
-            label = $"{label} {string.Join(" ", Enumerable.Range(to, end - to).Select(i => tokens[i].Text))}";
-            to = end;
-        }
-
-        // "on the fridge in the house": the room comes last and the place stands.
-        if (Word(to) == "in" && Owner(to + 1) is var room && room > to + 1 && (Heads.Longest(tokens, room) is { Values.Count: > 0 } rooms ? rooms.To : Lexicon.Containers.Longest(tokens, room) is { Values: ["shed", ..] } sheds ? sheds.To : 0) is > 0 and var past)
-        {
-            manner = manner.Length > 0 ? $"{manner}, {Text(to, past)}" : Text(to, past);
-            to = past;
+            label = $"{label} {Text(to, tail)}";
+            to = tail;
         }
 
         // "in the loft in a feed sack": the room comes first and stands; what it is in there goes with it.
-        else if (prep == "in" && Word(to) == "in" && Word(to + 1) is "a" or "an" && Lexicon.Containers.Longest(tokens, named.To - 1) is { Values: ["shed", ..] } && !Counted(to) && Container(to) is { } wrap)
+        if (prep == "in" && Word(to) == "in" && Word(to + 1) is "a" or "an" && Lexicon.Containers.Longest(tokens, named.To - 1) is { Values: ["shed", ..] } && !Counted(to) && Container(to) is { } wrap)
         {
             manner = manner.Length > 0 ? $"{manner}, {Text(to, wrap.To)}" : Text(to, wrap.To);
             to = wrap.To;
@@ -318,6 +303,8 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         var before = new List<string>();
         while (to - at < 3 && Lexicon.Containers.Longest(tokens, to).Values.Count == 0 && Word(to).Length > 2 && (Colours.Contains(Word(to)) || Adjective(to)))
             before.Add(Word(to++));
+        if (to == at + 1 && Colours.Contains(before[0]) && Word(to) is "one" or "ones" && Like(at) is { } like)
+            return (like, to + 1);
         var (values, end) = Lexicon.Containers.Longest(tokens, to);
         if (values.Count == 0)
             return null;
@@ -353,7 +340,7 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         if (end < tokens.Count && id is not null && NumberWords.At(tokens, end) is null && Word(end).Length == 1 && tokens[end].Glued)
             (id, end) = (id + Word(end).ToUpperInvariant(), end + 1);
         // "ice cream tub" stays what the person calls it, and will look for.
-        string spoken = name == "bag" && said - to == 1 && Word(to) is not ("sack" or "pouch" or "sacks" or "carrier") ? name : string.Join(" ", Enumerable.Range(to, said - to).Select(i => i < said - 1 ? tokens[i].Text : tokens[i].Stem));
+        string spoken = name == "bag" && said - to == 1 && Word(to) is not ("sack" or "pouch" or "sacks" or "carrier") ? name : id is null ? Text(to, said) : $"{Text(to, said - 1)} {tokens[said - 1].Stem}".Trim();
         if (id is not null && before.Any(b => b is "top" or "bottom" or "left" or "right" or "middle" or "front" or "back"))
             return null;
         string label = string.Join(" ", before.Append(spoken));

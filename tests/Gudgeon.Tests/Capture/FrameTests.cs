@@ -118,10 +118,11 @@ public class FrameTests
     }
 
     [Fact]
-    public void Where_a_part_lies_takes_nothing_off_before_a_strip_was_told()
+    public void Where_a_part_lies_takes_nothing_off()
     {
-        Assert.DoesNotContain(Hear(Engine, "the crank is in the shed").Facts, f => f is Off);
-        Assert.Contains(Hear(Engine, "starter's off", "the head is on the bench").Facts, f => f is Off);
+        Assert.Equal(["put crank.1 -> shed"], Codes(Hear(Engine, "the crank is in the shed")));
+        Assert.Equal(["put head.1 -> bench"], Codes(Hear(Engine, "starter's off", "the head is on the bench")));
+        Assert.Contains(Hear(Engine, "main caps in order on the bench").Facts, f => f is Off);
     }
 
     [Fact]
