@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace Gudgeon.Capture;
 
-/// <summary>What stands in the way of what, and what stays on.</summary>
+/// <summary>What stands in the way of what.</summary>
 internal sealed partial class Listener
 {
     private const string Gone = "(?:off|out|undone|away|clear|loose|removed|drained|moved|parted|disconnected|apart|done)";
@@ -158,46 +158,5 @@ internal sealed partial class Listener
         Add(new AccessLearned(target, [together, [split with { Name = "split at the " + split.Name }]], Said(stretch.From, stretch.To)), Range(stretch.From, stretch.To));
         topic = target;
         return stretch.To;
-    }
-
-    [GeneratedRegex("^(?:and |so |but |then |just |i |we |he |she |they |i 'm |i am |we 're |'ll |says? |said |reckons |gonna |going to |better |best |might |can |please )*(?:leaving|leave|left(?= the| my| it| that| her| him| them)|keeping|not touching) (?<x>.+?) (?:on|in|in place|alone|where it is|where they are|where she is|where he is|be|as it is|as is|there|till|until)\\b(?: for now)?(?<w>.*)$|^(?<x>.+?) (?:stays?|staying|is staying|'s staying|are staying|will stay|can stay|can bide|bides|(?:'s |is |are )?(?:gonna|going to) stay|left|gets left) (?:right |just |well )?(?:on|in|put|in place|where it is|where they are|where she is|alone|there)\\b(?<w>.*)$|^(?:and |but |with |only )*(?<x>[a-z][a-z' ]*?) (?:(?:is|are|was|were|'s|'re|has been|have been|all|still|left|just) )*(?:still|left) (?:all )?(?:in|on|attached|hanging|fitted|bolted|sitting|stuck)(?: (?:to|on|in|off|onto|up|down|there))?(?: (?:it|them|there|place|position|the (?:block|head|engine|crank|case|car|bike|rod|rods)|its? [a-z]+|their [a-z]+))?(?: for now| yet| too)?(?<w>)$|^(?:i 'm |i am |we 're )?(?:leaving|not removing|not touching|not taking off|not pulling|not taking) (?<x>.+?)(?: off| out)?(?: for now| alone)?(?<w>)$")]
-    private static partial Regex Stays();
-
-    private int Staying(Stretch clause, Stretch rest)
-    {
-        var match = Stays().Match(clause.Line);
-        if (!match.Success || Regex.IsMatch(clause.Line, "\\b(?:holes?|finger tight|hand tight|positions?)\\b") || Regex.IsMatch(clause.Line, "\\bleft (?:in|on) (?:the )?(?:bag|tray|box|shelf|bench|tin|tub)"))
-            return -1;
-        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
-        if (In(clause.From, clause.To).Any(p => p is PlacePhrase))
-            return -1;
-        if (match.Groups["x"].Length == 0 || In(xFrom, xTo).Any(p => p is LotPhrase || (p is ActPhrase && match.Groups["w"].Length == 0)))
-            return -1;
-        var thing = Word(xTo - 1) is "bracket" or "brackets" ? Nameless(xFrom, xTo) : ThingIn(xFrom, xTo, true);
-        if (Word(xFrom) is "it" or "that" or "them" or "they" or "these" or "those" or "her" or "him" or "she" or "he" or "this")
-            thing = topic ?? LastThing();
-        if (thing is null)
-            return -1;
-        int end = clause.To;
-        int why = clause.Tokens(match.Groups["w"]) is var (f, t) && t > f && match.Groups["w"].Length > 1 ? f : -1;
-        int stop = end;
-
-        // The reason may follow after a pause, up to what is waited for.
-        while (stop < rest.To && (tokens[stop].Sort == TokenSort.Comma || Word(stop) is "because" or "cos" or "since" or "as"))
-        {
-            int next = ClauseEnd(stop + 1, rest.To);
-            var line = new Stretch(tokens, stop + 1, next);
-            if (Waits().IsMatch(line.Line) || DueIn(stop + 1, next) is not null || (things.At(stop + 1) is not null && In(stop + 1, next).Any(p => p is ActPhrase { Act: Act.Off }) && Word(stop) is not ("because" or "cos")))
-                break;
-            if (why < 0)
-                why = stop + 1;
-            end = stop = next;
-            if (tokens.ElementAtOrDefault(stop).Sort == TokenSort.Comma)
-                break;
-        }
-
-        About(thing, Range(clause.From, end), t => new LeftOn(t, why < 0 ? "" : Regex.Replace(Said(why, end).Trim(), "^(?:because|cos|since|as) ", "")));
-        topic = thing;
-        return end;
     }
 }

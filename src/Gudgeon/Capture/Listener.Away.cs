@@ -219,6 +219,8 @@ internal sealed partial class Listener
         if (number is { } n)
             selectors.Numbers.Add(n);
         var found = resolver.Resolve([new PartWord(thing.Kind, thing.Sort == ThingSort.Line, null, 0)], selectors, thing.Ids.Count > 1, thing.Name);
+        if (side.Length > 0 && found.Others.Count > 0)
+            found = resolver.Resolve([new PartWord(thing.Kind, thing.Sort == ThingSort.Line, null, 0)], selectors, true, thing.Name);
         // Cam cap four of the exhaust cam: the row spoken of has its own numbers.
         if (number is { } place && thing.Ids.Count > 1 && (found.Ids.Count == 0 || found.Ids.Intersect(thing.Ids).Count() != 1) && thing.Ids.Where(i => index.Engine.Parts.TryGetValue(i, out var p) && p.Cylinder is null && p.Index.Count > 1 && p.Index[^1] == place).ToList() is [var own])
             found = found with { Ids = [own], Name = index.Engine.Parts[own].Name, Where = "" };

@@ -212,9 +212,12 @@ internal sealed partial class Listener
     {
         if (kin.Kind.Length == 0)
             return null;
-        var numbers = In(clause.From, clause.To).OfType<NumPhrase>().Where(n => n.Num.IsCount && n.Num.Int is > 0 and <= 28).Select(n => n.Num.Int).ToList();
+        var figures = In(clause.From, clause.To).OfType<NumPhrase>().Where(n => n.Num.IsCount && n.Num.Int is > 0 and <= 28 && !(Word(n.From) == "one" && Word(n.From - 1) is "top" or "bottom" or "inlet" or "intake" or "exhaust" or "the" or "that" or "this" or "other")).ToList();
+        var numbers = figures.Count > 1 && Picked(figures[0].From, figures[^1].To) is { Count: > 1 } row ? row : [.. figures.Select(n => n.Num.Int)];
         if (numbers.Count > 0)
             return numbers.Count == 1 ? Select(kin with { Others = [] }, numbers[0], "") : SelectAll(kin, numbers);
+        if (Range(clause.From, clause.To).FirstOrDefault(k => Word(k) is "even" or "odd" && Word(k + 1) is "one" or "ones" or "numbers" or "numbered" or "cylinders", -1) is var parity and >= 0)
+            return SelectAll(kin, [.. Range(1, index.Parts(kin.Kind).Count + 1).Where(n => n % 2 == (Word(parity) == "odd" ? 1 : 0))]);
         foreach (int k in Range(clause.From, clause.To))
         {
             if (Word(k) is "left" or "right" or "upper" or "lower" or "top" or "bottom" or "front" or "rear" or "other" or "inlet" or "exhaust" && Word(k + 1) is not ("on" or "off" or "in"))

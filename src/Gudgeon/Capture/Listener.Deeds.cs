@@ -220,7 +220,7 @@ internal sealed partial class Listener
         var thing = pending.Count > 0 ? pending[^1].Thing : clause.OfType<ThingPhrase>().FirstOrDefault(t => t.From >= phrase.From || t.From >= clause[0].From)?.Thing ?? topic ?? LastThing();
         if (thing is null)
         {
-            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Said(clause[0].From, end)}”", Range(clause[0].From, end).Where(k => !tokens[k].IsBreak));
+            Untold(Range(clause[0].From, end));
             return clause.Count;
         }
 
@@ -237,6 +237,8 @@ internal sealed partial class Listener
             About(thing, from, t => new Seen(t, "stuck", words));
         else if (act == Act.Off && thing.Sort is ThingSort.Part or ThingSort.Line)
             About(thing, from, t => new LeftOn(t, ""));
+        else if (act is Act.On or Act.Put)
+            Untold(from);
         else
             Ask(DoubtSort.NotUnderstood, $"Kept as said: “{words}”", from);
     }
@@ -280,6 +282,11 @@ internal sealed partial class Listener
             {
                 list.Add(n.Int);
                 k = n.To;
+            }
+            else if (Word(k) is "to" or "through" && list.Count > 0 && NumberWords.At(tokens, k + 1) is { IsCount: true, Value: <= 28 } last && last.To <= to && last.Int > list[^1])
+            {
+                list.AddRange(Range(list[^1] + 1, last.Int + 1));
+                k = last.To;
             }
             else if (Word(k) is "and" or "number" or "numbers" or "only" or "just" or "all" || tokens[k].Sort == TokenSort.Comma)
                 k++;

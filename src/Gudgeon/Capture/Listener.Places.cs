@@ -93,7 +93,7 @@ internal sealed partial class Listener
                     Stow(thing, phrase.Place, Range(from, to).Concat(all));
             }
 
-            topic = pending[^1].Thing;
+            topic = facts.LastOrDefault() is LeftOn ? Behind(pending[^1].Thing) : pending[^1].Thing;
             pending.Clear();
         }
         else if (seen is { Detail.Length: > 0 } piece && topic is not null)
@@ -154,7 +154,9 @@ internal sealed partial class Listener
         else if (place.Sort == PlaceSort.OwnHoles && thing.Sort == ThingSort.Part)
         {
             bool back = Range(clauseFrom, from.Max() + 1).Any(k => Word(k) == "back");
-            if (!facts.Any(f => f is On on && on.Thing.Equals(thing)))
+            if (facts.FindIndex(f => f is On on && on.Thing.Equals(thing)) is var on and >= 0)
+                facts[on] = facts[on] with { Spans = [.. facts[on].Spans, .. Spans(from)] };
+            else
                 About(thing, from, t => back ? new On(t) : new LeftOn(t, place.Manner));
         }
         else

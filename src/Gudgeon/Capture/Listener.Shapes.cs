@@ -42,6 +42,7 @@ internal sealed partial class Listener
             () => Mounted(clause),
             () => Cued(clause),
             () => TagOn(clause),
+            () => NotThat(clause),
             () => Staying(clause, rest),
             () => Meant(clause),
             () => Away(clause, rest),
@@ -203,7 +204,7 @@ internal sealed partial class Listener
     }
 
     private static readonly HashSet<string> NoName =
-        ["sat", "sitting", "stood", "lying", "says", "ah", "oh", "aye", "och", "ach", "eh", "well", "right", "ok", "okay", "here", "i", "we", "you", "it", "they", "them", "him", "her", "the", "a", "an", "to", "had", "have", "has", "get", "got", "is", "'s", "are", "was", "were", "be", "been", "would", "will", "could", "can", "cant", "wont", "wouldnt", "couldnt", "of", "and", "off", "out", "on", "in", "at", "come", "came", "take", "took", "taken", "first", "so", "turn", "move", "undo", "my", "that", "this", "any", "even", "just", "till", "until", "before", "comes", "goes", "go", "reach", "remove", "pull", "drop", "also", "only", "need", "needs", "did", "do", "does", "been", "there", "with", "for", "from", "by", "if", "now", "then", "again", "shift", "budge", "unless", "without", "'ve", "'d", "'ll", "'re", "as", "at", "up", "down", "over", "round", "away", "clear", "fit", "start", "access", "removed", "undone", "moved", "loosen", "loosened", "slack", "slackened", "no", "not", "nothing", "none", "looks", "look", "feels", "seems", "looked", "felt", "seemed", "probably", "maybe", "apparently", "all", "both"];
+        ["sat", "sitting", "stood", "lying", "says", "ah", "oh", "aye", "och", "ach", "eh", "well", "right", "ok", "okay", "here", "i", "we", "you", "it", "they", "them", "him", "her", "the", "a", "an", "to", "had", "have", "has", "get", "got", "is", "'s", "are", "was", "were", "be", "been", "would", "will", "could", "can", "cant", "wont", "wouldnt", "couldnt", "of", "and", "off", "out", "on", "in", "at", "come", "came", "take", "took", "taken", "first", "so", "turn", "move", "undo", "my", "that", "this", "any", "even", "just", "till", "until", "before", "comes", "goes", "go", "reach", "remove", "pull", "drop", "also", "only", "need", "needs", "did", "do", "does", "been", "yet", "there", "with", "for", "from", "by", "if", "now", "then", "again", "shift", "budge", "unless", "without", "'ve", "'d", "'ll", "'re", "as", "at", "up", "down", "over", "round", "away", "clear", "fit", "start", "access", "removed", "undone", "moved", "loosen", "loosened", "slack", "slackened", "no", "not", "nothing", "none", "looks", "look", "feels", "seems", "looked", "felt", "seemed", "probably", "maybe", "apparently", "all", "both"];
 
     /// <summary>A thing that no list knows, under the words it was given; null when there are none.</summary>
     private Thing? Nameless(int from, int to)

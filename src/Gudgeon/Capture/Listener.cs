@@ -49,6 +49,7 @@ internal sealed partial class Listener
 
         Flush();
         LeftOver();
+        Settle();
         var unused = Unused();
         Doubted(unused);
         return new Heard(text, facts, doubts, unused);
@@ -199,7 +200,8 @@ internal sealed partial class Listener
         var list = new List<Phrase>();
         for (int at = from; at < to;)
         {
-            if (measures.At(at, to) is { } read && read.From >= from)
+            // "pistons one three five seven in the crate": numbers before a place are no reading.
+            if (measures.At(at, to) is { } read && read.From >= from && !Range(read.To - 1, read.To + 1).Any(k => PlaceReader.IsPreposition(Word(k)) && places.At(k) is { Place.Sort: PlaceSort.Container }))
             {
                 list.RemoveAll(p => p.From >= read.From);
                 if (list.LastOrDefault(p => p is not WordPhrase { Filler: true }) is ThingPhrase named && named.To >= read.From - 2 && named.Thing.Sort == ThingSort.Part && (read.Thing is null || read.Thing.Kind == named.Thing.Kind || named.Thing.Kind == "crank" || (read.Thing.Kind == "crank" && named.Thing.Kind is "rod-shell" or "main-shell")))
