@@ -243,7 +243,7 @@ internal sealed partial class Listener
         _ => fact,
     };
 
-    private static Fact Placed(Fact fact, Place? place) => place is null ? fact : fact switch
+    private static Fact Placed(Fact fact, Place? place) => place is null or { Label: "same place" } ? fact : fact switch
     {
         Undone f => f with { Place = place },
         Put f => f with { Place = place },

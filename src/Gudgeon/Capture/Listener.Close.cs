@@ -257,7 +257,7 @@ internal sealed partial class Listener
         }
 
         bool off = offNow.Contains(of.Code) || of.Ids.Count > 0 && of.Ids.All(context.Off.Contains);
-        if (told.Place is { } rest && told.Lots.All(l => l is { Share: "others", Lot.Count: null }))
+        if (told.Place is { } rest && told.Lots.Count > 0 && told.Lots.All(l => l is { Share: "others", Lot.Count: null }))
         {
             // "rest of the bolts in tray four": what is still without a place.
             About(joint, told.Tokens, t => new Put(t, rest with { Manner = "the rest" }));

@@ -197,12 +197,14 @@ internal sealed partial class Listener
     /// <summary>What a clause is told of: its own things, else those that its picking words choose of the kind spoken of, else that itself.</summary>
     private List<Thing> Subjects(Stretch clause)
     {
-        var own = In(clause.From, clause.To).OfType<ThingPhrase>().Where(t => t.Thing.Sort is ThingSort.Part or ThingSort.Line or ThingSort.Fasteners or ThingSort.Lacking && Preposition(t.From) is "" or "on").Select(t => t.Thing).ToList();
+        var own = In(clause.From, clause.To).OfType<ThingPhrase>().Where(t => t.Thing.Sort is ThingSort.Part or ThingSort.Line or ThingSort.Fasteners or ThingSort.Lacking && Preposition(t.From) is "" or "on").Select(t => (t.Thing, Named: Preposition(t.From).Length == 0)).ToList();
+        if (own.Any(t => t.Named))
+            return [.. own.Where(t => t.Named).Select(t => t.Thing)];
         if (own.Count > 0)
-            return own;
+            return [.. own.Select(t => t.Thing)];
         if (In(clause.From, clause.To).Any(p => p is ThingPhrase))
             return [];
-        if ((pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing()) is not { } kin)
+        if ((pending.Count > 0 ? pending[^1].Thing : draft is { Of: { Sort: ThingSort.Fasteners } held } ? held : topic ?? LastThing()) is not { } kin)
             return [];
         return Alike(kin, clause) is { } picked ? [picked] : [kin with { Others = [], Detail = "" }];
     }

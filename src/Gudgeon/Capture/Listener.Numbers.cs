@@ -54,7 +54,7 @@ internal sealed partial class Listener
 
             if (seenAt >= num.From - 4 && seenAt < num.From && Word(num.From - 1) is "and" && seen?.Ids.Count > 1)
                 return;
-            if ((pending.Count > 0 ? pending[^1].Thing : topic ?? (picks ? LastThing() : null)) is { Kind.Length: > 0 } kind && Select(kind with { Sort = ThingSort.Part }, num.Int, "") is { Ids.Count: > 0 } one && one.Ids.Count < index.Parts(kind.Kind).Count)
+            if ((pending.Count > 0 ? pending[^1].Thing : topic ?? (picks && draft is not { Of.Sort: ThingSort.Fasteners } ? LastThing() : null)) is { Kind.Length: > 0 } kind && Select(kind with { Sort = ThingSort.Part }, num.Int, "") is { Ids.Count: > 0 } one && one.Ids.Count < index.Parts(kind.Kind).Count)
             {
                 // Number four of eight tappets may be the fourth in the row or cylinder four's.
                 var row = index.Parts(kind.Kind);

@@ -22,20 +22,49 @@ internal sealed partial class Listener
             return clause.IndexOf(named);
         }
 
-        // "four litres out and half of it in my boot": where the rest of it went is nowhere to look.
-        if (facts.LastOrDefault() is Drained poured && Range(clauseFrom, phrase.From).Any(k => Word(k) == "of" && Word(k - 1) is "half" or "most" or "some" or "lot" or "rest" or "bit" or "quarter" && Word(k + 1) == "it"))
-            facts[^1] = poured with { Spans = [.. poured.Spans, .. Spans(Range(phrase.From, phrase.To))] };
+        if (phrase.Place.Sort == PlaceSort.Container && NotThere(phrase))
+        {
+            pending.RemoveAll(p => p.From >= clauseFrom);
+            Untold(Range(clauseFrom, phrase.To));
+        }
         else
             Lay(phrase);
         return i;
     }
 
+    /// <summary>"it was in a saucer this morning", "it's not in the box", "half of it in my boot": where a thing was, is not, or was spilt is nowhere to look for it.</summary>
+    private bool NotThere(PlacePhrase phrase)
+    {
+        if (Range(clauseFrom, phrase.From).Any(k => Word(k) == "of" && Word(k - 1) is "half" or "most" or "some" or "lot" or "rest" or "bit" or "quarter" && Word(k + 1) == "it"))
+            return true;
+        // "there's metal all through the pleats", "dog's got into the rags": nothing was laid there.
+        if (pending.Count == 0 && draft is null && In(clauseFrom, phrase.From).All(p => p is WordPhrase) && !Range(clauseFrom, phrase.From).Any(k => Word(k) is "it" or "they" or "them" or "i" or "we") && (Word(clauseFrom) == "there" || Range(clauseFrom, phrase.From).Any(k => Word(k) is "got" || Fluids.Contains(Word(k)))))
+            return true;
+        int verb = phrase.From - 1;
+        while (verb > clauseFrom && Word(verb) is "all" or "both" or "still" or "just" or "there" or "up" or "over")
+            verb--;
+        if (Word(verb) is "not" or "no" or "isnt" or "arent" or "aint" or "never" or "wasnt" or "werent")
+            return Lexicon.Copulas.Contains(Word(verb - 1)) || Word(verb) is not ("not" or "no" or "never");
+        return Word(verb) is "was" or "were" && draft is not { Lots.Count: > 0 } && !In(phrase.To, tokens.Count).TakeWhile(p => p is not BreakPhrase).Any(p => p is ActPhrase or FaultPhrase);
+    }
+
     private void Lay(PlacePhrase phrase)
     {
         var all = Range(phrase.From, phrase.To);
+        // "I've put the egr ones in with them": the bolts of it, where bolts are spoken of.
+        if (phrase.Place.Label == "same place" && pending is [{ Thing.Sort: ThingSort.Part } bolted] && Range(bolted.From, phrase.From).Any(k => Word(k) is "ones"))
+            pending[0] = (things.Joint(bolted.Thing with { Others = [] }, "bolt"), bolted.From, bolted.To);
         // "same jar": where the ones before went.
-        if (phrase.Place.Label.StartsWith("same ", StringComparison.Ordinal) && draft is not { Place.Sort: PlaceSort.Container } && facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place is var put && (put ?? context.LastPlace) is { } before)
+        if (phrase.Place.Label.StartsWith("same ", StringComparison.Ordinal) && draft is not { Place.Sort: PlaceSort.Container } && facts.Select(f => f switch { Undone u => u.Place, Put p when phrase.Place.Label == "same place" => p.Place, _ => null }).LastOrDefault(p => p is { Sort: PlaceSort.Container }) is var put && (put ?? context.LastPlace) is { } before)
             phrase = phrase with { Place = before };
+        else if (phrase.Place.Label == "same place" && context.Last.OfType<Put>().LastOrDefault() is { } last)
+            phrase = phrase with { Place = last.Place };
+        if (phrase.Place.Label == "same place")
+        {
+            Ask(DoubtSort.NotTold, $"Which place is meant: “{Said(phrase.From, phrase.To)}”?", all);
+            return;
+        }
+
         if (facts.LastOrDefault() is Found { Where.Length: 0 } found && pending.Count == 0 && draft is null)
         {
             facts[^1] = found with { Where = Said(phrase.From, phrase.To), Spans = [.. found.Spans, .. Spans(all)] };
@@ -78,9 +107,6 @@ internal sealed partial class Listener
             return;
         }
 
-        // "I've put the egr ones in with them": the bolts of it, where bolts are spoken of.
-        if (phrase.Place.Label == "same place" && pending is [{ Thing.Sort: ThingSort.Part } bolted] && Range(bolted.To - 1, phrase.From).Any(k => Word(k) is "ones"))
-            pending[0] = (things.Joint(bolted.Thing with { Others = [] }, "bolt"), bolted.From, bolted.To);
         if (pending.Count > 0)
         {
             // "starter and alternator are both on the shelf": one place told once for all that were named.
@@ -186,12 +212,12 @@ internal sealed partial class Listener
         int first = last;
         while (first > 0 && !tokens[first - 1].IsEnd)
             first--;
-        if (In(first, last).Any(p => p is ActPhrase { Act: Act.Off or Act.Undo or Act.Part }) || Range(first, last).Any(k => Word(k) == "from" && (In(k, last).Any(p => p is ThingPhrase) || Range(k, last).Any(j => Word(j) is "side" or "end" && Word(j - 1) is "left" or "right" or "that" or "this"))))
+        if (In(first, last).Any(p => p is ActPhrase { Act: Act.Off or Act.Undo or Act.Part }) || Range(first, last).Any(k => Word(k) == "from" && (In(first, last).Any(p => p is ThingPhrase && p.To > k + 1 && p.From <= k + 2) || Range(k, last).Any(j => Word(j) is "side" or "end" && Word(j - 1) is "left" or "right" or "that" or "this"))))
             return false;
         if (Range(first, last).Any(k => Lexicon.Copulas.Contains(Word(k))))
             return true;
         int next = last + 1 < tokens.Count && tokens[last + 1].Sort == TokenSort.Comma ? last + 2 : last + 1;
-        return place.Manner.Length == 0 && !Range(first, last).Any(k => PlaceReader.IsLaying(Word(k)) || Word(k) is "through") && !In(first, last).Any(p => p is ActPhrase { Act: Act.Put }) && !In(next, tokens.Count).Any(p => p.From == next && p is ActPhrase { Act: Act.Mark });
+        return place.Manner.Length == 0 && !Range(first, last).Any(k => (PlaceReader.IsLaying(Word(k)) || Word(k) is "through") && !In(first, last).Any(p => p is ThingPhrase && p.From <= k && p.To > k)) && !In(first, last).Any(p => p is ActPhrase { Act: Act.Put }) && !In(next, tokens.Count).Any(p => p.From == next && p is ActPhrase { Act: Act.Mark });
     }
 
     private void Tag(TagPhrase phrase)

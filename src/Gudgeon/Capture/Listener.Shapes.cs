@@ -31,6 +31,7 @@ internal sealed partial class Listener
             () => Access(clause, rest),
             () => GoBack(clause),
             () => Lent(clause, rest),
+            () => StaysTill(clause),
             () => Waiting(clause),
             () => BuyOfOne(clause, rest),
             () => NewOnes(clause),

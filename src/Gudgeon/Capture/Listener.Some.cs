@@ -24,7 +24,7 @@ internal sealed partial class Listener
     private static partial Regex ComesOff();
 
     /// <summary>What picking words choose from: the kind just named or spoken of.</summary>
-    private Thing? Kin() => (pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing()) is { Kind.Length: > 0, Sort: ThingSort.Part or ThingSort.Line } kin ? kin : null;
+    private Thing? Kin() => (pending.Count > 0 ? pending[^1].Thing : draft is { Of.Sort: ThingSort.Fasteners } ? null : topic ?? LastThing()) is { Kind.Length: > 0, Sort: ThingSort.Part or ThingSort.Line } kin ? kin : null;
 
     /// <summary>"three and four", "number two", "the left one" at the head of a clause, and where its words end.</summary>
     private (Thing Thing, int To, bool Side)? Some(int from, int to)
@@ -112,7 +112,7 @@ internal sealed partial class Listener
     /// <summary>"two and four in the fish box", "the even ones are in the crate", "the rest went in the bin": some of the kind spoken of lie elsewhere.</summary>
     private int SomeLaid(Stretch clause)
     {
-        if (In(clause.From, clause.To).Where(p => p is not WordPhrase).ToList() is not [.., PlacePhrase { Place.Sort: PlaceSort.Container } place] said || said.Any(p => p is not (PlacePhrase or NumPhrase or ActPhrase { Act: Act.Put } or LotPhrase { Lot: { Size.IsEmpty: true, Fastener: "" } })) || said.Count(p => p is PlacePhrase) > 1 || !PlaceReader.IsPreposition(Word(place.From)) || Word(place.From + 1) == "each" || draft is { Lots.Count: > 0 })
+        if (In(clause.From, clause.To).Where(p => p is not WordPhrase).ToList() is not [.., PlacePhrase { Place.Sort: PlaceSort.Container } place] said || said.Any(p => p is not (PlacePhrase or NumPhrase or ActPhrase { Act: Act.Put } or LotPhrase { Lot.Size.IsEmpty: true, Share: "others" } or LotPhrase { Lot: { Size.IsEmpty: true, Fastener: "" } })) || said.Count(p => p is PlacePhrase) > 1 || !(PlaceReader.IsPreposition(Word(place.From)) || Word(place.From) is "stays" or "stay") || Word(place.From + 1) == "each" || draft is { Lots.Count: > 0 })
             return -1;
         int from = clause.From;
         while (Word(from) is "and" or "but" or "then" or "so")

@@ -6,7 +6,7 @@ namespace Gudgeon.Capture;
 internal sealed partial class Listener
 {
     /// <summary>Where it stays: on, in, there, where it is.</summary>
-    private const string Where1 = "(?:on|in|put|be|alone|there|here|in place|(?:right )?where (?:it|they|she|he|that) (?:is|are|'s|'re|was|were|belongs?)|as (?:it is|is|they are)|bolted|attached|fixed|fitted|mounted|down|up)";
+    private const string Where1 = "(?:on|in|put|be|alone|there|here|in place|in position|(?:right )?where (?:it|they|she|he|that) (?:is|are|'s|'re|was|were|belongs?|sits?|stands?|lies?)|as (?:it is|is|they are)|bolted|attached|fixed|fitted|mounted|down|up)";
 
     /// <summary>Nothing more, or how long or why.</summary>
     private const string Then1 = "(?=$| ?,| till| until| til| for| as| because| cos| tonight| today| now| this| too| then)";
@@ -36,12 +36,12 @@ internal sealed partial class Listener
         }
 
         bool piece = PieceLeft(xFrom, xTo) is not null;
-        if (!piece && (Regex.IsMatch(clause.Line, "\\b(?:holes?|finger tight|hand tight|positions?)\\b") || In(clause.From, clause.To).Any(p => p is PlacePhrase) || In(xFrom, xTo).Any(p => p is LotPhrase || (p is ActPhrase && match.Groups["w"].Length == 0))))
+        if (!piece && (Regex.IsMatch(clause.Line, "\\b(?:holes?|finger tight|hand tight|their positions?|positions)\\b") || In(clause.From, clause.To).Any(p => p is PlacePhrase) || In(xFrom, xTo).Any(p => p is LotPhrase || (p is ActPhrase && match.Groups["w"].Length == 0))))
             return -1;
         if (In(clause.From, clause.To).Any(p => p is PlacePhrase { Place.Sort: PlaceSort.Container } or MeasurePhrase))
             return -1;
         var told = Staying(xFrom, xTo, clause);
-        bool bare = told.Any(t => t.Sort == ThingSort.Unknown) && Regex.IsMatch(match.Value, "\\b(?:stays?|remains?|left)$");
+        bool bare = told.Any(t => t.Sort == ThingSort.Unknown && !t.Name.Contains("bracket", StringComparison.Ordinal)) && Regex.IsMatch(match.Value, "\\b(?:stays?|remains?|left)$");
         if (told.Count == 0 || bare)
             return -1;
         int end = clause.To;
@@ -78,6 +78,16 @@ internal sealed partial class Listener
         return end;
     }
 
+    /// <summary>"that stays till your dad comes on Saturday": it stays, and what is waited for is told after.</summary>
+    private int StaysTill(Stretch clause)
+    {
+        int till = Range(clause.From + 1, clause.To).FirstOrDefault(k => Word(k) is "till" or "until", -1);
+        if (till < 0 || !Waits().IsMatch(new Stretch(tokens, till + 1, clause.To).Line) || Waits().Match(clause.Line) is { Success: true } waits && waits.Groups["soak"].Success)
+            return -1;
+        var head = new Stretch(tokens, clause.From, till);
+        return Staying(head, head) >= 0 ? till + 1 : -1;
+    }
+
     /// <summary>What is spoken of after it was told what stays behind: what came off, else what stays.</summary>
     private Thing Behind(Thing left) => facts.OfType<Off>().LastOrDefault()?.Thing ?? left;
 
@@ -91,7 +101,7 @@ internal sealed partial class Listener
         }
 
         if (to - from == 1 && Word(from) is "it" or "that" or "them" or "they" or "these" or "those" or "her" or "him" or "she" or "he" or "this")
-            return (ThingsIn(clause.From, from).LastOrDefault() ?? (pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing())) is { } meant ? [meant] : [];
+            return (ThingsIn(clause.From, from).LastOrDefault() ?? (pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing())) is { } meant ? [meant with { Detail = "", Where = meant.Ids.Count > 0 ? "" : meant.Where, Sort = meant.Sort == ThingSort.Fasteners ? ThingSort.Part : meant.Sort }] : [];
         // "that horrid bracket behind the alternator"
         if (Range(from, to).FirstOrDefault(k => Word(k) is "bracket" or "brackets", -1) is var held and >= 0)
             return Nameless(held == to - 1 ? from : held, to) is { } bracket ? [bracket] : [];

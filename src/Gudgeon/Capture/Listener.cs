@@ -87,7 +87,7 @@ internal sealed partial class Listener
             return false;
         var words = Tokeniser.Cut(thing.Name);
         return !words.Any(w => w.Stem == "thing") && (words.Count == 0 || words.Any(w => w.IsBreak || NumberWords.At([w], 0) is not null || Lexicon.Fillers.Contains(w.Text) && w.Text is not ("back" or "up" or "off" or "of" or "and" or "for") || w.Text == "gone")
-            || (words.Count == 1 && Lexicon.Vague.Contains(words[^1].Stem)) || (words.Count == 2 && words[^1].Stem is "end" or "bit" or "piece" or "one"));
+            && !(fact is LeftOn && words[0].Stem == "bracket") || (words.Count == 1 && Lexicon.Vague.Contains(words[^1].Stem)) || (words.Count == 2 && words[^1].Stem is "end" or "bit" or "piece" or "one"));
     }
 
     /// <summary>A word that is in no list: no part, fastener, place, number or word in passing.</summary>
@@ -168,9 +168,12 @@ internal sealed partial class Listener
     {
         if (Word(at) is "i" or "we" or "he" or "she" or "there" || (Word(at) is "it" or "they" or "that" && Word(at + 1) is "'s" or "is" or "are" or "'re" or "was" or "were" or "has" or "had" or "looks" or "look" or "feels" or "needs" or "took" or "came" or "went"))
             return true;
+        // "one to three in the red tub and four to six in the white one"
+        if (phrases.Any(p => p is PlacePhrase && p.To == at - 1) && (phrases.FirstOrDefault(p => p.From == at) is NumPhrase || Word(at) == "the" && Word(at + 1) is "even" or "odd" or "rest" or "others") && In(at, to).TakeWhile(p => p is not BreakPhrase).Any(p => p is PlacePhrase))
+            return true;
         if (phrases.FirstOrDefault(p => p.From == at) is ActPhrase { Word: not ("off" or "out" or "on" or "in" or "back" or "apart" or "away"), Act: not (Act.Buy or Act.Tighten) } verb && verb.To < to && phrases.Any(p => p.To <= at - 1 && p is ActPhrase && !phrases.Any(b => b is BreakPhrase && b.From > p.From && b.From < at)))
             return true;
-        return phrases.FirstOrDefault(p => p.From == at) is ThingPhrase thing && thing.To < to && Word(thing.To) is "'s" or "is" or "are" or "was" or "were" or "has" or "had" or "looks" or "look" or "feels" or "needs" && Word(at - 2) is not ("both" or "between") && phrases.LastOrDefault(p => p.To == at - 1) is not ThingPhrase;
+        return phrases.FirstOrDefault(p => p.From == at) is ThingPhrase thing && thing.To < to && Word(thing.To) is "'s" or "is" or "are" or "was" or "were" or "has" or "had" or "looks" or "look" or "feels" or "needs" or "still" or "stays" or "stay" && Word(at - 2) is not ("both" or "between") && phrases.LastOrDefault(p => p.To == at - 1) is not ThingPhrase;
     }
 
     private bool Inside(int at) => phrases.Any(p => p.From < at && p.To > at);

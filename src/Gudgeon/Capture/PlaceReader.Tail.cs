@@ -106,12 +106,31 @@ internal sealed partial class PlaceReader
         }
         else
         {
+            // "the cams are up there beside it"
+            int there = Word(at) is "up" or "down" or "over" or "in" or "out" && Word(at + 1) == "there" ? at + 2 : Word(at) == "there" ? at + 1 : at;
+            int beside = Word(there) == "next" && Word(there + 1) == "to" ? there + 2 : Word(there) is "beside" or "alongside" or "with" && there > at || Word(there) is "beside" or "alongside" ? there + 1 : 0;
+            if (beside > 0 && Word(beside) is "it" or "them" or "that" && (beside + 1 >= tokens.Count || tokens[beside + 1].IsBreak || Word(beside + 1) is "and" or "now" or "too"))
+                return (new Place(PlaceSort.Container, "same place"), beside + 1);
             int same = Word(at) is "in" or "to" ? at + 1 : at;
             same = Determiners.Contains(Word(same)) ? same + 1 : same;
             to = Word(same) == "same" && Word(same + 1) is "place" or "spot" ? same + 2 : 0;
         }
 
         return to > 0 && (to >= tokens.Count || tokens[to].IsBreak || Word(to) is "and" or "now" or "again" or "too") ? (new Place(PlaceSort.Container, "same place"), to) : null;
+    }
+
+    /// <summary>"wrapped in an old curtain on the top shelf": where it is, with what is round it.</summary>
+    private (Place Place, int To)? Wrapped(int at)
+    {
+        if (Word(at) is not ("wrapped" or "rolled" or "bundled") || (Word(at + 1) == "up" ? at + 2 : at + 1) is var round && Word(round) is not ("in" or "with"))
+            return null;
+        for (int k = round + 2; k <= round + 4 && k < tokens.Count && tokens[k].IsWord; k++)
+        {
+            if (Prepositions.Contains(Word(k)) && Container(k) is { } lies)
+                return (lies.Place with { Manner = Text(at, k) }, lies.To);
+        }
+
+        return null;
     }
 
     /// <summary>"in the red box, four to six in the green one": the thing told before in another colour.</summary>

@@ -16,7 +16,7 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
     /// <summary>Words for laying something down, before or after what is laid.</summary>
     public static bool IsLaying(string word) => Lay.Contains(word);
 
-    private static readonly HashSet<string> Lay = ["sitting", "lying", "standing", "leaning", "resting", "hanging", "living", "hung", "put", "laid", "stood", "leant", "stored", "stashed", "stowed", "parked", "propped", "dumped", "chucked", "placed", "left", "stacked", "piled", "kept", "hid", "hidden", "shoved", "lives", "live", "goes", "gone", "went", "moved", "slid", "pushed", "set", "stuck", "popped", "slung", "threw", "thrown", "tossed", "lobbed", "plonked", "plopped", "whacked", "tucked", "dropped", "bunged", "stuffed", "stick", "sat", "sits", "bagged", "boxed", "keeping", "bung", "chuck", "pop", "stash", "wrapped", "rests", "soaking", "steeping", "drying", "airing", "stewing", "strung", "threaded", "poked"];
+    private static readonly HashSet<string> Lay = ["sitting", "lying", "standing", "leaning", "resting", "hanging", "living", "hung", "put", "laid", "stood", "leant", "stored", "stashed", "stowed", "parked", "propped", "dumped", "chucked", "placed", "left", "stacked", "piled", "kept", "hid", "hidden", "shoved", "lives", "live", "goes", "gone", "went", "moved", "slid", "pushed", "set", "stuck", "popped", "slung", "threw", "thrown", "tossed", "lobbed", "plonked", "plopped", "whacked", "tucked", "dropped", "bunged", "stuffed", "stick", "sat", "sits", "bagged", "boxed", "keeping", "bung", "chuck", "pop", "stash", "wrapped", "rests", "laying", "sit", "lie", "lies", "rest", "soaking", "steeping", "drying", "airing", "stewing", "strung", "threaded", "poked"];
 
     /// <summary>Where something lies beside something else.</summary>
     private static readonly HashSet<string> Beside = ["under", "behind", "underneath", "beside", "against", "by", "near", "beneath", "below", "above", "alongside", "over"];
@@ -31,7 +31,7 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         // "in order on the bench": the manner may come first.
         if (Word(at) == "in" && Word(at + 1) == "order" && Container(at + 2) is { } ordered)
             return (ordered.Place with { Manner = ordered.Place.Manner.Length > 0 ? $"in order, {ordered.Place.Manner}" : "in order" }, ordered.To);
-        return OwnHoles(at) ?? WithPart(at) ?? Same(at) ?? Container(at);
+        return OwnHoles(at) ?? WithPart(at) ?? Same(at) ?? Wrapped(at) ?? Container(at);
     }
 
     /// <summary>"finger tight", "loose", "hand tight".</summary>
@@ -74,6 +74,8 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         if (Word(to) == "where")
             return back && Word(to + 1) is "they" or "it" && Word(to + 2) is "came" or "go" or "belong" ? Finish(Word(to + 2) == "came" && Word(to + 3) == "from" ? to + 4 : to + 3) : null;
         int after = to + 1;
+        if (Word(after) is "that" or "this")
+            return null;
         while (Determiners.Contains(Word(after)) || Word(after) is "same" or "original" or "respective")
             after++;
         if (Word(after) is "hole" or "holes" or "position" or "positions" && (back || after > to + 1))
@@ -138,6 +140,9 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
             to++;
         if (prep.Length == 0 && Word(to) == "next" && Word(to + 1) == "to")
             (prep, to) = ("next to", to + 2);
+        // What is on the courier's van is on its way.
+        if (prep.Length > 0 && Enumerable.Range(to, 3).Any(k => Word(k) is "courier" or "postman" or "carrier" or "delivery" && Word(k + 1) is "'s" or "van" or "lorry" or "truck"))
+            return null;
         bool determined = Determiners.Contains(Word(to)) || Word(to) is "her" or "his" or "your";
         if (prep.Length > 0 && Owner(to) is var owned && owned > to && Word(owned - 1) == "'s")
             (determined, to) = (true, owned);
@@ -184,7 +189,7 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
             return bare;
         if (alone && prep.Length == 0 && Named(to, true) is { } lone && lone.Label.Contains(' ', StringComparison.Ordinal) && Placed(lone, prep) is var whole && (whole.To >= tokens.Count || tokens[whole.To].IsBreak))
             return whole;
-        if (prep.Length > 0 && prep is not ("from" or "to") && determined && Named(to, true) is null && (Described(to) ?? (Lies(at) && Headed(to)?.Label.Contains(" of the ", StringComparison.Ordinal) is not true ? Somewhere(to) : null)) is { } described)
+        if (prep.Length > 0 && prep is not ("from" or "to") && determined && Named(to, true) is null && (Described(to) ?? (Lies(at) && Somewhere(to) is { } some && !(Headed(to)?.To > some.To) ? some : null)) is { } described)
             return Placed(described, prep);
         if (prep is "in" or "into" or "on" or "onto" or "under" or "underneath" or "behind" or "inside" or "beside" or "against" && Named(to, true) is null && Headed(to) is { } headed && (headed.To > to + 1 || (determined && Word(to - 1) is not ("this" or "that"))))
             return Placed(headed, prep);
@@ -249,6 +254,9 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         // "bucket of paraffin"
         if (Word(named.To) is "of" or "full" && (Word(named.To) == "full" ? named.To + 2 : named.To + 1) is var fluid && Word(fluid) is "paraffin" or "petrol" or "diesel" or "degreaser" or "cleaner" or "water" or "kerosene" or "thinners" or "oil" or "solvent" or "white" or "vinegar" or "acid" or "gasoline" or "sawdust" or "sand")
             named = ($"{named.Label} of {Word(fluid)}{(Word(fluid) == "white" && Word(fluid + 1) == "spirit" ? " spirit" : "")}", Word(fluid) == "white" && Word(fluid + 1) == "spirit" ? fluid + 2 : fluid + 1);
+        // "top drawer of the toolbox"
+        if (Word(named.To) == "of" && Owner(named.To + 1) is var owner && owner > named.To + 1 && Math.Max(Heads.Longest(tokens, owner).To, Lexicon.Containers.Longest(tokens, owner).To) is var whole && whole > owner)
+            named = ($"{named.Label} of the {Text(owner, whole)}", whole);
         string label = prep == "next to" || Beside.Contains(prep) ? $"{prep} the {named.Label}" : named.Label;
         int to = named.To;
         string manner = "";
@@ -340,11 +348,11 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         if (end < tokens.Count && id is not null && NumberWords.At(tokens, end) is null && Word(end).Length == 1 && tokens[end].Glued)
             (id, end) = (id + Word(end).ToUpperInvariant(), end + 1);
         // "ice cream tub" stays what the person calls it, and will look for.
-        string spoken = name == "bag" && said - to == 1 && Word(to) is not ("sack" or "pouch" or "sacks" or "carrier") ? name : id is null ? Text(to, said) : $"{Text(to, said - 1)} {tokens[said - 1].Stem}".Trim();
+        string spoken = name == "bag" && said - to == 1 && Word(to) is not ("sack" or "pouch" or "sacks" or "carrier" or "bags") ? name : id is null ? Text(to, said) : $"{Text(to, said - 1)} {tokens[said - 1].Stem}".Trim();
         if (id is not null && before.Any(b => b is "top" or "bottom" or "left" or "right" or "middle" or "front" or "back"))
             return null;
         string label = string.Join(" ", before.Append(spoken));
-        if (id is null && lidded == end && helped && Word(end) == "with" && (Determiners.Contains(Word(end + 1)) ? end + 2 : end + 1) is var inside && (Free(inside) || Within.Contains(Word(inside))) && (inside + 1 >= tokens.Count || tokens[inside + 1].IsBreak || Word(inside + 1) is "in" or "on" or "and" or "so") && (Within.Contains(Word(inside)) || Lexicon.Containers.Longest(tokens, inside).Values.Count == 0))
+        if (id is null && lidded == end && helped && Word(end) == "with" && (Determiners.Contains(Word(end + 1)) ? end + 2 : end + 1) is var inside && (Free(inside) || Within.Contains(Word(inside))) && (inside + 1 >= tokens.Count || tokens[inside + 1].IsBreak || Word(inside + 1) is "in" or "on" or "and" or "so") && (Within.Contains(Word(inside)) || inside > end + 1 || Lexicon.Containers.Longest(tokens, inside).Values.Count == 0))
             return (Word(inside) == "holes" ? label : $"{label} {Text(end, inside + 1)}", Word(inside + 1) is "in" or "on" && Word(inside + 2) is "it" or "them" ? inside + 3 : inside + 1);
         if (id is null && lidded > end)
             return ($"{label} {string.Join(" ", Enumerable.Range(end, lidded - end).Select(i => tokens[i].Text))}", lidded);
