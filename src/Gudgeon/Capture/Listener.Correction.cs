@@ -23,17 +23,8 @@ internal sealed partial class Listener
 
     private int Correction(Stretch clause, Stretch rest)
     {
-        if (Regex.Match(clause.Line, "^(?:i|we) (?:said|put down|wrote|told you) (?<a>.+)$") is { Success: true } before && clause.To + 1 < rest.To && tokens[clause.To].IsBreak && ClauseEnd(clause.To + 1, rest.To) is var meantEnd && Regex.IsMatch(new Stretch(tokens, clause.To + 1, meantEnd).Line, "^(?:but |well |really |in fact )*(?:i meant|it 's|it was|it is|should be|that 's)"))
-        {
-            var (was, wasText) = Told(clause.Tokens(before.Groups["a"]).From, clause.To, false);
-            var (now, nowText) = Told(clause.To + 1, meantEnd, false);
-            if (was.Length > 0 && was == now)
-            {
-                Add(new Corrected(null, was, wasText, nowText), Range(clause.From, meantEnd).Where(i => !tokens[i].IsBreak));
-                return meantEnd;
-            }
-        }
-
+        if (!Scraps().IsMatch(clause.Line) && Revise(rest) is var revised and >= 0)
+            return revised;
         if (Scraps().IsMatch(clause.Line))
         {
             int after = rest.To > clause.To && tokens[clause.To].IsBreak ? clause.To + 1 : clause.To;
@@ -72,9 +63,6 @@ internal sealed partial class Listener
             return Amend(clause, rest, Corrects().Match("no it " + clause.Line));
         if (Those().Match(clause.Line) is { Success: true } those && Resize(clause, rest, those) is var sized and >= 0)
             return sized;
-        // "ten nuts, not nine": a correction without a word of warning.
-        if (draft is null && pending.Count == 0 && clause.To + 1 < rest.To && Word(clause.To + 1) == "not" && In(clause.From, clause.To).All(p => p is LotPhrase or NumPhrase or PlacePhrase or WordPhrase { Filler: true } or ThingPhrase { Told: not null }) && NumberOrPlace(clause.To + 2, rest.To))
-            return Amend(clause, rest, Corrects().Match("no " + clause.Line));
         return -1;
     }
 
@@ -92,9 +80,6 @@ internal sealed partial class Listener
         else
             Add(new StruckOut(null), Range(clause.From, clause.To));
     }
-
-    private bool NumberOrPlace(int from, int to) =>
-        NumberWords.At(tokens, from) is not null || In(from, to).FirstOrDefault() is LotPhrase or PlacePhrase or NumPhrase;
 
     private bool SaidOtherwise(Stretch stretch, Match match)
     {
