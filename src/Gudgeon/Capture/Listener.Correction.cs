@@ -127,6 +127,9 @@ internal sealed partial class Listener
         var (what, now) = Told(from, stop, word is "no" or "nope");
         if (what.Length == 0 || (what == "day" && word.StartsWith("should", StringComparison.Ordinal)))
             return -1;
+        // "wait, the sump is off": a deed of its own.
+        if (what == "part" && draft is null && facts.Count == 0 && In(from, stop).Any(p => p is ActPhrase { Act: Act.Off or Act.On or Act.Undo or Act.Tighten }))
+            return -1;
         if (what == "count" && (Word(from) is "number" or "cylinder" or "no" || Picked(from, stop).Count > 1) && Renumbered(from, stop, Range(clause.From, end)))
             return end;
         string was = not < 0 ? "" : Told(not + 1, end, false).Text is { Length: > 0 } told ? told : Said(Skip(not + 1, end), end);

@@ -36,7 +36,7 @@ internal sealed partial class Listener
         var anew = values.Where(v => v != was && !Negated(v.From) && !(was is not null && v.Sort != was.Sort && !sorry && !(was.Sort == "count" && v.Sort == "figure"))).ToList();
         var now = counted ? values[^1] : anew.FirstOrDefault(v => v.Sort is "reading" or "figure") ?? anew.FirstOrDefault();
         was = was?.Sort == now?.Sort || (was is { Sort: "count" } && now is { Sort: "figure" }) ? was : null;
-        if (now is null || (!sorry && !counted && (was is null || was.Text == now.Text)) || In(rest.From, rest.To).Any(p => p is FaultPhrase || (p is ActPhrase { Act: not Act.Put } act && act.From > rest.From + 1 && Word(act.From) is not "in")))
+        if (now is null || (!sorry && !counted && (was is null || was.Text == now.Text)) || In(rest.From, rest.To).Any(p => p is FaultPhrase || (p is ActPhrase { Act: not Act.Put } act && Word(act.From) is not "in")))
             return -1;
         if (counted && (now.Sort != "count" || context.Last.OfType<Undone>().FirstOrDefault() is null && LastJoint() is null))
             return -1;
