@@ -20,6 +20,9 @@ public sealed record EarContext
     /// <summary>Whether one part alone was spoken of last, so that its kind without a number means it again.</summary>
     public bool LastAlone { get; init; }
 
+    /// <summary>The same, whole: all the parts that were told together, or the place in one of them.</summary>
+    public Thing? LastOf { get; init; }
+
     /// <summary>What the note before asked the place of: "they're in the tin" answers it.</summary>
     public Thing? Sought { get; init; }
 
@@ -66,6 +69,7 @@ public sealed record EarContext
         string? thing = LastThing;
         string? joint = LastJoint;
         bool alone = LastAlone;
+        var of = LastOf;
         Thing? asked = null;
         var lacking = Short.ToList();
         foreach (var fact in heard.Facts)
@@ -81,15 +85,15 @@ public sealed record EarContext
             else if (fact is On)
                 off.ExceptWith(about.Ids);
             if (about.Ids.Count > 0 && about.Sort is ThingSort.Part or ThingSort.Fasteners && fact is not (Asked or QuestionToSelf))
-                (thing, alone) = (about.Ids[0], about.Ids.Count == 1);
+                (thing, alone, of) = (about.Ids[0], about.Ids.Count == 1, about);
             if (fact is Capture.Off or Undone or Count or Tightened && about.Ids.Count > 0)
                 joint = about.Ids[0];
         }
 
         if (heard.Facts is [Asked { Thing: { Ids.Count: > 0 } wondered } question])
-            (thing, alone, asked) = (wondered.Ids[0], wondered.Ids.Count == 1, question.Sort == "where" ? wondered : null);
+            (thing, alone, of, asked) = (wondered.Ids[0], wondered.Ids.Count == 1, wondered, question.Sort == "where" ? wondered : null);
         bool fitting = heard.Facts.LastOrDefault(f => f is On or Tightened or Capture.Off or Undone or Parted) is { } deed ? deed is On or Tightened : Fitting;
         var last = heard.Facts.Any(f => f is not (Asked or QuestionToSelf or Planned)) ? heard.Facts : Last;
-        return this with { LastUndone = heard.Facts.OfType<Undone>().LastOrDefault(u => u.Lots.Count > 0) ?? LastUndone, LastPlace = heard.Facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place ?? LastPlace, Off = off, Fitting = fitting, LastThing = thing, LastAlone = alone, Sought = asked, Short = lacking, LastJoint = joint, Last = last };
+        return this with { LastUndone = heard.Facts.OfType<Undone>().LastOrDefault(u => u.Lots.Count > 0) ?? LastUndone, LastPlace = heard.Facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place ?? LastPlace, Off = off, Fitting = fitting, LastThing = thing, LastAlone = alone, LastOf = of, Sought = asked, Short = lacking, LastJoint = joint, Last = last };
     }
 }

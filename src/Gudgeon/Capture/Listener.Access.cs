@@ -139,6 +139,7 @@ internal sealed partial class Listener
     }
 
     private Thing? LastThing() =>
+        context.LastOf is { Ids.Count: > 0, Kind.Length: > 0 } whole && whole.Ids.All(index.Engine.Parts.ContainsKey) ? whole with { Sort = ThingSort.Part, Detail = "", Fastener = "", Others = [] } :
         context.LastThing is { } id && index.Engine.Parts.TryGetValue(id, out var part) ? new Thing(ThingSort.Part, part.Kind, [id], part.Name) : null;
 
     private int Both(Stretch stretch, Match match)

@@ -32,6 +32,8 @@ internal sealed partial class Listener
         int at = from;
         while (at < to && Word(at) is "and" or "the" or "so" or "but" or "then" or "also" or "now")
             at++;
+        if (In(from, to).FirstOrDefault(p => p is ThingPhrase) is ThingPhrase { Unnamed: true } told && told.From == at)
+            return (told.Thing, told.To, true);
         if (Kin() is not { } kin)
             return null;
         if (Word(at) is "left" or "right" && Word(at + 1) is "one" or "ones")
@@ -63,7 +65,7 @@ internal sealed partial class Listener
     {
         if (SomeLaid(clause) is var laid and >= 0)
             return laid;
-        if (In(clause.From, clause.To).Any(p => p is ThingPhrase or MeasurePhrase or AmountPhrase or PlacePhrase or TagPhrase || p is LotPhrase { Lot: var lot } && (lot.Fastener.Length > 0 || !lot.Size.IsEmpty)))
+        if (In(clause.From, clause.To).Any(p => p is ThingPhrase { Unnamed: false } or MeasurePhrase or AmountPhrase or PlacePhrase or TagPhrase || p is LotPhrase { Lot: var lot } && (lot.Fastener.Length > 0 || !lot.Size.IsEmpty)))
             return -1;
         if (AllOfThem(clause) is var all and >= 0)
             return all;

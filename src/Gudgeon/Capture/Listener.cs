@@ -229,6 +229,13 @@ internal sealed partial class Listener
                 continue;
             }
 
+            if (Unnamed(list, at, to) is { } unsaid)
+            {
+                list.Add(unsaid);
+                at = unsaid.To;
+                continue;
+            }
+
             var one = Narrowed(SpokenOf(phraseReader.ReadOne(at, to), to), to);
             if (one is ThingPhrase { Thing: { Ids: [var id], Others.Count: 0 } } && index.Engine.Parts.TryGetValue(id, out var part))
             {

@@ -31,6 +31,9 @@ internal sealed record ThingPhrase(int From, int To, Thing Thing, bool Plural, b
 
     /// <summary>"four new liners": how many parts were said.</summary>
     public int? Number { get; init; }
+
+    /// <summary>"left one", "two and four": told without its name, of the kind spoken of.</summary>
+    public bool Unnamed { get; init; }
 }
 
 /// <summary>Fasteners with what was told of them. <paramref name="Share"/>: others, rest, all, both, or empty.</summary>

@@ -53,7 +53,7 @@ public static class Telling
         var heard = Ear.Hear(last.Text, bench.Engine, context with { Off = new HashSet<string>() });
         var open = bench.Told.Where(r => r.Act == said.Act).Select(r => r.Entry).OfType<Journal.Asked>().Select(a => a.Why).ToHashSet();
         var after = context.After(heard);
-        return context with { Last = [.. heard.Facts.Where(f => !open.Contains(Hearing.WhyOpen(Sifted.Tapped, f)))], Sought = after.Sought, LastPlace = after.LastPlace };
+        return context with { Last = [.. heard.Facts.Where(f => !open.Contains(Hearing.WhyOpen(Sifted.Tapped, f)))], Sought = after.Sought, LastOf = after.LastOf is { } of && of.Ids.Contains(context.LastThing ?? "") ? of : null, LastPlace = after.LastPlace };
     }
 
     /// <summary>How this owner speaks and what is off, without what was said last.</summary>

@@ -17,7 +17,7 @@ internal sealed record SpokenWay(int Line, string Area, string Text, EngineModel
 /// Reads a table of ways to say things. <c>@ engine</c> and settings as in a story; <c>== AREA</c> begins an area;
 /// <c>@ frame TEXT => FACTS</c> holds for the rows below, its <c>{}</c> stands for the phrase and for the expectation.
 /// A row is <c>expectation = way; way; way</c>; facts are joined with <c>&amp;</c>. An expectation with a <c>?</c> in it is taken
-/// as it stands, without its frame: those facts and a question.
+/// as it stands, without its frame: those facts and a question. In a way, <c>//</c> parts the notes before from the one judged.
 /// </summary>
 internal static class PhraseTable
 {
@@ -46,7 +46,11 @@ internal static class PhraseTable
                 var (facts, ways) = Halves(line, " = ", number);
                 bool asks = facts.Split(" & ").Contains("?");
                 foreach (string way in ways.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
-                    yield return new SpokenWay(number, area, frame.Text.Replace("{}", way, StringComparison.Ordinal), engine!, context, [.. (asks ? facts : frame.Facts.Replace("{}", facts, StringComparison.Ordinal)).Split(" & ").Where(f => f != "?")], asks);
+                {
+                    string[] notes = frame.Text.Replace("{}", way, StringComparison.Ordinal).Split("//", StringSplitOptions.TrimEntries);
+                    var after = notes[..^1].Aggregate(context, (c, n) => c.After(Ear.Hear(n, engine!, c)));
+                    yield return new SpokenWay(number, area, notes[^1], engine!, after, [.. (asks ? facts : frame.Facts.Replace("{}", facts, StringComparison.Ordinal)).Split(" & ").Where(f => f != "?")], asks);
+                }
             }
         }
     }

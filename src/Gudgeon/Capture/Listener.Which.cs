@@ -1,0 +1,229 @@
+using Gudgeon.Engine;
+
+namespace Gudgeon.Capture;
+
+/// <summary>
+/// A noun left unsaid: "left one", "right's dry", "the even ones", "the other two", "seven to twelve still in", "two's thread".
+/// It is read as if the name of the kind spoken of stood there, so that whatever is told of it is heard as of any part.
+/// </summary>
+internal sealed partial class Listener
+{
+    private static readonly HashSet<string> Levels = ["upper", "lower", "top", "bottom", "front", "rear", "back", "middle", "centre", "center", "inner", "outer", "end", "last", "first"];
+
+    private ThingPhrase? Unnamed(List<Phrase> before, int at, int to)
+    {
+        if (!(tokens[at].IsWord || tokens[at].Sort == TokenSort.Number) || KinBefore(before) is not { Sort: ThingSort.Part, Kind.Length: > 0, Others.Count: 0 } kin || index.Parts(kin.Kind).Count < 2 && Sibling(kin.Kind).Length == 0)
+            return null;
+        int from = Word(at) is "the" && at + 1 < to ? at + 1 : at;
+        var told = OnSide(kin, before, from) ?? OfGas(kin, from) ?? OnLevel(kin, from) ?? Odd(kin, from) ?? Remaining(kin, before, from) ?? Numbered(kin, from);
+        return told is { } read && read.To <= to && Opens(before, at) && Predicated(read.To, to) && read.Thing.Ids.Count > 0
+            ? new ThingPhrase(at, read.To, read.Thing with { Others = [], Detail = "", Where = "" }, read.Thing.Ids.Count > 1, false) { Unnamed = true }
+            : null;
+    }
+
+    /// <summary>The kind that the words before speak of; of parts that only tell a place none.</summary>
+    private Thing? KinBefore(List<Phrase> before)
+    {
+        if (before.OfType<ThingPhrase>().LastOrDefault(t => t.Thing.Kind.Length > 0 && Preposition(t.From) is "" or "with") is { } named)
+            return named.Thing.Sort == ThingSort.Fasteners ? named.Thing with { Sort = ThingSort.Part } : named.Thing;
+        return pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing();
+    }
+
+    /// <summary>What is left unsaid stands where a subject may: after a pause, a deed, a place or a fault.</summary>
+    private bool Opens(List<Phrase> before, int at) =>
+        at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "but" or "so" or "then" or "while" or "though" or "now" or "because" or "cos" or "with" or "except" or "only" or "or" or "also" or "plus" or "aye" or "well" or "just" || before.LastOrDefault() is ActPhrase or PlacePhrase or FaultPhrase;
+
+    /// <summary>Something is said of it: how it is, where it lies, what was done, or that it is the same.</summary>
+    private bool Predicated(int at, int to)
+    {
+        if (at >= to || tokens[at].IsBreak)
+            return false;
+        return Word(at) is "'s" or "is" or "are" or "was" or "were" or "has" or "have" or "had" or "looks" or "look" or "feels" or "feel" or "needs" or "need" or "still" or "stay" or "stays" or "staying" or "stayed" or "came" or "come" or "went" or "wont" or "too" or "also" or "likewise" or "ditto" or "same" or "not" or "isnt" or "arent" or "in" or "on" or "out" or "off" or "as" or "all" or "both" or "fought" or "goes" or "go" or "just" or "only" or "left"
+            || Lexicon.Faults.Longest(tokens, at).Values.Count > 0 || Sights.At(tokens, at) is not null;
+    }
+
+    private (Thing Thing, int To)? OnSide(Thing kin, List<Phrase> before, int at)
+    {
+        if (Word(at) is not ("left" or "right") || Word(at - 1) is "'s" or "is" or "are" or "was" or "were" or "been" or "what" or "nothing" or "have" or "has" or "i" or "we" or "to" || before.LastOrDefault() is FaultPhrase && !tokens[at - 1].IsBreak && Word(at - 1) != "and")
+            return null;
+        int to = at + 1;
+        if (Word(to) is "hand")
+            to++;
+        if (Word(to) is "one" or "ones")
+            to++;
+        else if (to == at + 1 && Word(to) is not ("'s" or "is" or "are" or "was" or "has" or "isnt" or "too") || to > at + 1)
+            return null;
+        return Across(kin, Word(at)) is { } side ? (side, to) : null;
+    }
+
+    /// <summary>Those of the kind on that side: the fellow of one, all there when several were spoken of.</summary>
+    private Thing? Across(Thing kin, string side)
+    {
+        if (kin.Ids.Count == 1 && Fellow(kin, side) is { } fellow)
+            return fellow;
+        var found = Select(kin with { Others = [], Detail = "", Where = "" }, null, side);
+        return found is { Ids.Count: > 0 } && found.Ids.Count < index.Parts(kin.Kind).Count ? found : null;
+    }
+
+    private static readonly string[][] Pairs2 = [["left", "right"], ["upper", "lower"], ["inlet", "exhaust"], ["front", "rear"], ["inner", "outer"]];
+
+    private static string Sibling(string kind) => kind switch { "valve-in" => "valve-ex", "valve-ex" => "valve-in", _ => "" };
+
+    /// <summary>The part that is named as this one is but for the one word: right inlet cam for left inlet cam.</summary>
+    private Thing? Fellow(Thing kin, string word)
+    {
+        if (kin.Ids is not [var id] || !index.Engine.Parts.TryGetValue(id, out var part) || Pairs2.FirstOrDefault(p => p.Contains(word)) is not { } pair)
+            return null;
+        string[] words = part.Name.Split(' ');
+        int place = Array.FindIndex(words, w => pair.Contains(w, StringComparer.OrdinalIgnoreCase));
+        if (place < 0)
+            return null;
+        words[place] = word;
+        string name = string.Join(' ', words);
+        var like = index.Parts(kin.Kind).Concat(index.Parts(Sibling(kin.Kind))).FirstOrDefault(p => p.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+        return like is null ? null : new Thing(ThingSort.Part, like.Kind, [like.Id], like.Name);
+    }
+
+    private (Thing Thing, int To)? OfGas(Thing kin, int at)
+    {
+        if (Word(at) is not ("inlet" or "inlets" or "intake" or "intakes" or "exhaust" or "exhausts"))
+            return null;
+        int to = Word(at + 1) is "one" or "ones" ? at + 2 : at + 1;
+        if (to == at + 1 && Word(to) is not ("'s" or "is" or "are" or "was" or "were" or "too" or "likewise") && !(tokens[at].Plural && Lexicon.Faults.Longest(tokens, to).Values.Count > 0))
+            return null;
+        string gas = Word(at).StartsWith("ex", StringComparison.Ordinal) ? "exhaust" : "inlet";
+        if (Sibling(kin.Kind).Length > 0)
+        {
+            string kind = gas == "exhaust" ? "valve-ex" : "valve-in";
+            if (kin.Ids.Count == 1 && kin.Kind != kind && Fellow(kin, gas) is { } one)
+                return (one, to);
+            var cylinders = kin.Ids.Select(i => index.Engine.Parts.TryGetValue(i, out var p) ? p.Cylinder : null).Distinct().ToList();
+            var row = index.Parts(kind).Where(p => cylinders is not [{ } only] || p.Cylinder == only).ToList();
+            return row.Count == 0 ? null : (new Thing(ThingSort.Part, kind, [.. row.Select(p => p.Id)], row.Count == 1 ? row[0].Name : index.NameOf(kind) + "s"), to);
+        }
+
+        if (kin.Ids.Count == 1 && Fellow(kin, gas) is { } fellow)
+            return (fellow, to);
+        var named = index.Parts(kin.Kind).Where(p => p.Name.Contains(gas, StringComparison.OrdinalIgnoreCase)).ToList();
+        return named.Count > 0 && named.Count < index.Parts(kin.Kind).Count ? (new Thing(ThingSort.Part, kin.Kind, [.. named.Select(p => p.Id)], named.Count == 1 ? named[0].Name : $"{gas} {index.NameOf(kin.Kind)}s"), to) : null;
+    }
+
+    /// <summary>"lower one", "the upper", "the last two", "second one", "the middle one": by level, or by its place in the row.</summary>
+    private (Thing Thing, int To)? OnLevel(Thing kin, int at)
+    {
+        var count = Word(at) is "last" or "first" or "front" or "rear" or "back" or "end" or "outer" or "middle" or "inner" && NumberWords.At(tokens, at + 1) is { Sort: NumSort.Whole, Value: > 1 and < 20 } some ? some : (Num?)null;
+        if (NumberWords.At(tokens, at) is { Sort: NumSort.Ordinal, Int: > 0 and <= 28 } nth && (Word(nth.To) is "one" || Word(nth.To) is "'s"))
+            return ByNumber(kin, [nth.Int]) is { } ordinal ? (ordinal, Word(nth.To) == "one" ? nth.To + 1 : nth.To) : null;
+        if (!Levels.Contains(Word(at)))
+            return null;
+        int to = count?.To ?? (Word(at + 1) is "one" or "ones" ? at + 2 : at + 1);
+        if (to == at + 1 && !(Word(at) is "upper" or "lower" or "front" or "rear" && Word(to) is "'s" or "is" or "has" or "was" or "likewise" or "too" or "ditto"))
+            return null;
+        string level = Word(at) switch { "top" => "upper", "bottom" => "lower", "back" => "rear", var w => w };
+        if (kin.Ids.Count == 1 && Fellow(kin, level) is { } fellow)
+            return (fellow, to);
+        var row = RowOf(kin);
+        if (row.Count > 2)
+        {
+            int n = count?.Int ?? 1;
+            IEnumerable<Part> picked = level switch
+            {
+                "front" or "first" => row.Take(n),
+                "rear" or "last" => row.TakeLast(n),
+                "middle" or "centre" or "center" when count is null && row.Count % 2 == 1 => [row[row.Count / 2]],
+                _ => [],
+            };
+            return n < row.Count && picked.ToList() is { Count: > 0 } some1 ? (OfKin(kin, some1), to) : null;
+        }
+
+        var named = index.Parts(kin.Kind).Where(p => p.Name.StartsWith(level + " ", StringComparison.OrdinalIgnoreCase) && (kin.Ids.Count == 1 || SameNumber(p, kin))).ToList();
+        return count is null && named.Count > 0 && named.Count < index.Parts(kin.Kind).Count && (named.Count == 1 || Word(at + 1) == "ones" || kin.Ids.Count > 1) ? (OfKin(kin, named), to) : null;
+    }
+
+    private bool SameNumber(Part part, Thing kin) => kin.Ids.Any(i => index.Engine.Parts.TryGetValue(i, out var p) && p.Index.Count > 0 && part.Index.Count > 0 && p.Index[0] == part.Index[0]);
+
+    /// <summary>Parts that stand in one row, one to a number; empty when there are more to a number.</summary>
+    private List<Part> RowOf(Thing kin)
+    {
+        var row = index.Parts(kin.Kind).Where(p => p.Index.Count == 1).OrderBy(p => p.Cylinder ?? p.Index[0]).ToList();
+        return row.Count == index.Parts(kin.Kind).Count ? row : [];
+    }
+
+    private Thing OfKin(Thing kin, List<Part> parts) =>
+        new(ThingSort.Part, kin.Kind, [.. index.Parts(kin.Kind).Where(parts.Contains).Select(p => p.Id)], parts.Count == 1 ? parts[0].Name : $"{index.NameOf(kin.Kind)}s {string.Join(", ", parts.Select(p => string.Join('.', p.Index)))}");
+
+    /// <summary>Those with the numbers, all of which there must be.</summary>
+    private Thing? ByNumber(Thing kin, List<int> numbers)
+    {
+        var parts = index.Parts(kin.Kind).Where(p => p.Index.Count > 0 && numbers.Contains(p.Cylinder ?? p.Index[0])).ToList();
+        return numbers.Count > 0 && parts.Select(p => p.Cylinder ?? p.Index[0]).Distinct().Count() == numbers.Distinct().Count() && parts.Count < index.Parts(kin.Kind).Count ? OfKin(kin, parts) : null;
+    }
+
+    private (Thing Thing, int To)? Odd(Thing kin, int at)
+    {
+        if (Word(at) is not ("odd" or "even"))
+            return null;
+        int to = Word(at + 1) is "numbered" ? at + 2 : at + 1;
+        if (Word(to) is not ("ones" or "numbers" or "cylinders"))
+            return null;
+        int parity = Word(at) == "odd" ? 1 : 0;
+        return ByNumber(kin, [.. index.Parts(kin.Kind).Where(p => p.Index.Count > 0).Select(p => p.Cylinder ?? p.Index[0]).Distinct().Where(n => n % 2 == parity)]) is { } half ? (half, to + 1) : null;
+    }
+
+    /// <summary>"the others", "the other two", "the rest", "remaining four": all of the kind but those told of.</summary>
+    private (Thing Thing, int To)? Remaining(Thing kin, List<Phrase> before, int at)
+    {
+        int to = at + 1;
+        int? number = null;
+        if (Word(at) is "other" or "remaining")
+        {
+            if (NumberWords.At(tokens, to) is { IsCount: true } n)
+                (number, to) = (n.Int, n.To);
+            else if (Word(to) is "ones")
+                to++;
+            else
+                return null;
+        }
+        else if (Word(at) is not ("rest" or "others"))
+            return null;
+        // After fasteners the others are fasteners.
+        if (before.LastOrDefault(p => p is ThingPhrase or LotPhrase) is LotPhrase || draft is { Lots.Count: > 0 })
+            return null;
+        if (Word(to) == "of" && Word(to + 1) is "them" or "em")
+            to += 2;
+        var all = index.Parts(kin.Kind);
+        var told = before.OfType<ThingPhrase>().Select(t => t.Thing).Concat(facts.Concat(facts.Count > 0 ? [] : context.Last).Select(About)).Append(kin).Where(t => t?.Kind == kin.Kind && t.Ids.Count < all.Count).SelectMany(t => t!.Ids).ToHashSet();
+        var left = all.Where(p => !told.Contains(p.Id)).ToList();
+        return left.Count > 0 && left.Count < all.Count && (number is null || number == left.Count) ? (OfKin(kin, left), to) : null;
+    }
+
+    /// <summary>"seven to twelve", "two four and six", "number three", "two's thread".</summary>
+    private (Thing Thing, int To)? Numbered(Thing kin, int at)
+    {
+        bool named = Word(at) is "number" or "numbers" or "cylinder" or "cylinders";
+        int to = named ? at + 1 : at;
+        var numbers = new List<int>();
+        while (NumberWords.At(tokens, to) is { IsCount: true, Value: > 0 and <= 28 } n && Units.At(tokens, n.To) is null && Word(n.To) is not ("by" or "point" or "and a" or "of" or "x" or "hundred") && (numbers.Count == 0 || n.Int > numbers[^1]))
+        {
+            numbers.Add(n.Int);
+            to = n.To;
+            if (Word(to) is "to" or "through" or "thru" && NumberWords.At(tokens, to + 1) is { IsCount: true } last && last.Int > n.Int && last.Int <= 28)
+            {
+                numbers.AddRange(Range(n.Int + 1, last.Int - n.Int));
+                to = last.To;
+            }
+
+            int next = Word(to) is "and" or "plus" || to < tokens.Count && tokens[to].Sort == TokenSort.Comma ? to + 1 : to;
+            if (Word(next) is "number" or "cylinder")
+                next++;
+            if (NumberWords.At(tokens, next) is not { IsCount: true } follow || follow.Int <= numbers[^1] || Lexicon.Fasteners.Longest(tokens, follow.To).Values.Count > 0)
+                break;
+            to = next;
+        }
+
+        bool owns = numbers.Count == 1 && Word(to) == "'s" && Lexicon.Details.Longest(tokens, to + 1).Values.Count > 0;
+        if (numbers.Count == 0 || numbers.Count == 1 && !owns || ByNumber(kin, numbers) is not { } those)
+            return null;
+        return (those, to);
+    }
+}
