@@ -176,11 +176,14 @@ internal sealed partial class Listener
         return -1;
     }
 
+    /// <summary>What was read there with an eye to the words around, else what the words say by themselves.</summary>
+    private ThingPhrase? ThingAt(int at) => phrases.FirstOrDefault(p => p.From == at) as ThingPhrase ?? things.At(at);
+
     private Thing? ThingIn(int from, int to, bool unknownToo = false)
     {
         for (int i = from; i < to; i++)
         {
-            if (things.At(i) is { } read && read.To <= to)
+            if (ThingAt(i) is { } read && read.To <= to)
                 return read.Thing;
         }
 
@@ -192,7 +195,7 @@ internal sealed partial class Listener
         var list = new List<Thing>();
         for (int i = from; i < to;)
         {
-            if (things.At(i) is { } read && read.To <= to)
+            if (ThingAt(i) is { } read && read.To <= to)
             {
                 list.Add(read.Thing);
                 i = read.To;
