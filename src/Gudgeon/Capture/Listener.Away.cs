@@ -239,6 +239,9 @@ internal sealed partial class Listener
         Marked f => f with { Thing = thing },
         Put f => f with { Thing = thing },
         Parted f => f with { Line = thing },
+        LeftOn f => f with { Thing = thing },
+        Capped f => f with { Thing = thing },
+        Tagged f => f with { Thing = thing },
         Measured f => f with { Thing = thing },
         _ => fact,
     };

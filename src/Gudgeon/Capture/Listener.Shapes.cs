@@ -12,6 +12,7 @@ internal sealed partial class Listener
         var rest = new Stretch(tokens, at, to);
         return First(
             () => Except(clause),
+            () => WhichAfterwards(clause),
             () => Series(clause),
             () => Operation(clause),
             () => Teach(clause),
@@ -234,7 +235,7 @@ internal sealed partial class Listener
     {
         var line = new Stretch(tokens, from, to);
         var match = Asks().Match(line.Line);
-        if (!match.Success && !marked)
+        if (!marked && (!match.Success || In(from, to).FirstOrDefault() is ThingPhrase { Unnamed: true }))
             return null;
         string said = line.Line;
         string cue = match.Success ? match.Groups["q"].Value : "";

@@ -209,7 +209,7 @@ internal sealed partial class Listener
             to = n.To;
             if (Word(to) is "to" or "through" or "thru" && NumberWords.At(tokens, to + 1) is { IsCount: true } last && last.Int > n.Int && last.Int <= 28)
             {
-                numbers.AddRange(Range(n.Int + 1, last.Int - n.Int));
+                numbers.AddRange(Range(n.Int + 1, last.Int + 1));
                 to = last.To;
             }
 
@@ -225,5 +225,62 @@ internal sealed partial class Listener
         if (numbers.Count == 0 || numbers.Count == 1 && !owns || ByNumber(kin, numbers) is not { } those)
             return null;
         return (those, to);
+    }
+
+    /// <summary>"injectors out, one to three", "valve covers on, left and right", "plugs out. all six": which of those just told, after a pause.</summary>
+    private int WhichAfterwards(Stretch clause)
+    {
+        if (facts.Count == 0 || pending.Count > 0 || draft is { Lots.Count: > 0 } || About(facts[^1]) is not { Sort: ThingSort.Part, Ids.Count: > 1, Kind.Length: > 0, Detail: "", Others.Count: 0 } told || Picks(told, clause.From, clause.To) is not { } chosen)
+            return -1;
+        var those = chosen with { Detail = "", Where = "", Others = [] };
+        for (int k = 0; k < facts.Count; k++)
+        {
+            if (About(facts[k])?.Code == told.Code)
+                facts[k] = With(facts[k], those) with { Spans = [.. facts[k].Spans, .. Spans(Range(clause.From, clause.To))] };
+        }
+
+        if (draft is { Of: var of } && of.Code == told.Code)
+            draft = new Draft(those) { Fitting = draft.Fitting };
+        offNow.Add(those.Code);
+        return Spoken(those, clause);
+    }
+
+    /// <summary>A clause that only says which: by number, side or place in the row, or that it is all of them.</summary>
+    private Thing? Picks(Thing kin, int from, int to)
+    {
+        int at = from;
+        while (at < to && Word(at) is "and" or "the" or "on" or "just" or "that" or "'s" or "so" or "only")
+            at++;
+        var side = Word(at) is "left" or "right" && Word(at + 1) is "side" or "bank" or "hand" or "" && Across(kin, Word(at)) is { } across
+            ? (across, Word(at + 1) is "" ? at + 1 : at + 2)
+            : ((Thing Thing, int To)?)null;
+        if ((side ?? Odd(kin, at) ?? OnLevel(kin, at) ?? Numbered(kin, at)) is { } read && read.To == to && read.Thing.Ids.All(kin.Ids.Contains))
+            return read.Thing;
+        return AllTo(kin, at) == to ? kin : null;
+    }
+
+    /// <summary>"all six", "both of them", "the lot", "both sides", "left and right", "one each side": all that were told, and where the words end.</summary>
+    private int AllTo(Thing kin, int at)
+    {
+        int to = at;
+        if (NumberWords.At(tokens, to) is { IsCount: true, Value: 1 } one && Word(one.To) is "each" or "per" or "a" or "to")
+            to = one.To;
+        bool each = to > at;
+        if (Word(to) is "both" or "each" or "either" or "per" or "a" && Word(to + 1) is "side" or "sides" or "bank" or "banks" or "end" or "ends" && (each || Word(to) is not "a"))
+            return to + 2;
+        if (Word(to) is "left" or "right" && Word(to + 1) == "and" && Word(to + 2) is "left" or "right")
+            return Word(to + 3) is "side" or "bank" or "hand" or "banks" or "sides" ? to + 4 : to + 3;
+        if (Word(to) is "lot" && Word(to - 1) is "the" or "whole")
+            return to + 1;
+        int all = Word(to) is "all" or "every" ? to + 1 : to;
+        if (Word(all) is "the" or "of")
+            all++;
+        if (Word(to) is "both" && kin.Ids.Count == 2)
+            all = to + 1;
+        else if (NumberWords.At(tokens, all) is { IsCount: true } n && all > to && n.Int == kin.Ids.Count)
+            all = n.To;
+        else if (!(all > to && (Word(to) == "every" && Word(all) is "one" && all++ > 0 || Word(all) is "them" or "em")))
+            return -1;
+        return Word(all) == "of" && Word(all + 1) is "them" or "em" or "those" ? all + 2 : Word(all) is "them" or "em" ? all + 1 : all;
     }
 }
