@@ -339,7 +339,7 @@ internal sealed partial class Listener
                 draft.Undone = true;
                 draft.Tokens.AddRange(all);
                 break;
-            case Act.Off when thing.Ids.Select(i => i.Split('.')[0]).Distinct().Count() > 1:
+            case Act.Off when thing.Kind != "ring-comp" && thing.Ids.Select(i => i.Split('.')[0]).Distinct().Count() > 1:
                 // Parts of two kinds named by one word come off as two.
                 foreach (var kind in thing.Ids.GroupBy(i => i.Split('.')[0]))
                     Apply(act, thing with { Kind = kind.Key, Ids = [.. kind], Name = kind.Count() == 1 ? index.Engine.Parts[kind.First()].Name : index.NameOf(kind.Key) + "s" }, all);

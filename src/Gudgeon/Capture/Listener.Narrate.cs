@@ -196,6 +196,13 @@ internal sealed partial class Listener
             }
         }
 
+        // "pistons in with their rods": these went on too.
+        if (before is "with" or "and" && facts.LastOrDefault() is On fitted && pending.Count == 0 && phrase.Thing is { Sort: ThingSort.Part, Others.Count: 0, Ids.Count: > 0 } && Range(clause[0].From, phrase.From).Any(k => Word(k) == "with") && lastDeed is { Act: Act.On } on && on.From >= clause[0].From && PartIndex.Owns(phrase.Thing.Kind, fitted.Thing.Kind))
+        {
+            About(phrase.Thing, Range(phrase.From - 1, phrase.To), t => new On(t));
+            return;
+        }
+
         if (before == "with" && clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Word: "still" or "all" }) is WordPhrase { Word: "on" or "in" } or ActPhrase { Act: Act.Stay } or WordPhrase { Word: "attached" or "connected" or "fitted" or "hanging" or "joined" } && facts.LastOrDefault() is not Off)
         {
             // "tied aside with the hoses on": they stay as they are.

@@ -283,4 +283,55 @@ internal sealed partial class Listener
             return -1;
         return Word(all) == "of" && Word(all + 1) is "them" or "em" or "those" ? all + 2 : Word(all) is "them" or "em" ? all + 1 : all;
     }
+
+    /// <summary>"rod caps three and four off, shells worn in both", "both shells off that one": those of the parts spoken of, when only some of these were.</summary>
+    private Phrase Theirs(Phrase phrase, List<Phrase> before, int to)
+    {
+        if (phrase is not ThingPhrase { Thing: { Sort: ThingSort.Part, Kind.Length: > 0, Fastener: "", Where: "" or "upper" or "lower" } several } named || KinBefore(before) is not { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 } kin)
+            return phrase;
+        int end = named.To;
+        bool points = false;
+        if (Word(end) is "on" or "off" or "of" or "from" or "in" or "for")
+        {
+            int it = Word(end + 1) is "both" or "all" && Word(end + 2) == "of" ? end + 3 : end + 1;
+            if (Word(it) is "that" or "this" && Word(it + 1) is "one" || Word(it) is "those" or "these" && Word(it + 1) is "two" or "ones")
+                (points, end) = (true, it + 2);
+            else if (Word(it) is "it" or "them" or "him" or "her" && !(it + 1 < to && Lexicon.Fasteners.Longest(tokens, it + 1).Values.Count > 0))
+                (points, end) = (true, it + 1);
+        }
+
+        bool theirs = points || Range(named.From - 1, named.To).Any(k => Word(k) is "its" or "their" or "his");
+        bool here = before.OfType<ThingPhrase>().Any() || topic is not null || pending.Count > 0;
+        var ways = several.Others.Prepend(several).Where(t => t.Sort == ThingSort.Part && t.Kind != kin.Kind && Belongs(t.Kind, kin)).ToList();
+        if (ways.Count == 0 || !theirs && !here && !Range(named.From, named.To).Any(k => Word(k) == "both") || Range(named.From, named.To).Any(k => Word(k) is "all" or "every" or "number" or "new" || NumberWords.At(tokens, k) is { IsCount: true, Value: > 2 } n && n.Int == several.Ids.Count))
+            return phrase;
+        string kind = ways[0].Kind;
+        var all = index.Parts(kind);
+        var fellows = before.OfType<ThingPhrase>().Select(t => t.Thing).Concat(facts.Select(About).OfType<Thing>()).Where(t => t.Kind == kin.Kind && t.Others.Count == 0);
+        var numbers = kin.Where.Length > 0 ? NumbersOf(kin) : [.. fellows.Append(kin).SelectMany(NumbersOf)];
+        var own = all.Where(p => numbers.Contains(p.Cylinder ?? (p.Index.Count > 0 ? p.Index[0] : 0)) && ways.Any(w => w.Ids.Count == 0 || w.Ids.Contains(p.Id) || named.Plural)).ToList();
+        string level = several.Where.Length > 0 ? several.Where : new[] { "upper", "lower" }.FirstOrDefault(l => ways.All(w => w.Name.StartsWith(l, StringComparison.OrdinalIgnoreCase))) ?? "";
+        if (level.Length > 0)
+            own = [.. own.Where(p => p.Name.StartsWith(level, StringComparison.OrdinalIgnoreCase))];
+        bool whole = several.Others.Count > 0 || several.Ids.Count == all.Count || several.Where.Length > 0 || several.Ids.Count > own.Count && own.All(p => several.Ids.Contains(p.Id));
+        // "all three rings": two and the oil ring.
+        var oil = kind != "ring-comp" ? [] : index.Parts("ring-oil").Where(p => p.Cylinder is { } c && numbers.Contains(c)).ToList();
+        if (oil.Count > 0 && Range(named.From, Math.Min(tokens.Count, end + 12)).Any(k => Word(k) == "all" && NumberWords.At(tokens, k + 1) is { IsCount: true } n && n.Int == (own.Count + oil.Count) / numbers.Count))
+            return named with { To = end, Thing = new Thing(ThingSort.Part, kind, [.. own.Concat(oil).Select(p => p.Id)], "rings of the " + kin.Name) };
+        return own.Count > 0 && own.Count < all.Count && whole && (named.Plural || own.Count == 1)
+            ? named with { To = end, Thing = OfKin(new Thing(ThingSort.Part, kind, [], ""), own) with { Detail = several.Detail } }
+            : phrase;
+    }
+
+    /// <summary>A part of the kind is one of each that is spoken of, by its number.</summary>
+    private static bool Belongs(string kind, Thing kin) =>
+        kin.Where.StartsWith("big end", StringComparison.Ordinal) ? kind is "rod-shell" or "rod-cap" or "rod" : kin.Where.StartsWith("main", StringComparison.Ordinal) ? kind is "main-shell" or "main-cap" : PartIndex.Owns(kind, kin.Kind);
+
+    /// <summary>The cylinders or bearings of what is spoken of.</summary>
+    private HashSet<int> NumbersOf(Thing kin)
+    {
+        if (kin.Kind == "crank" && kin.Where.Split(' ') is [.., var last] && int.TryParse(last, out int journal))
+            return [journal];
+        return [.. kin.Ids.Select(i => index.Engine.Parts.TryGetValue(i, out var p) ? p.Cylinder ?? (p.Index.Count > 0 ? p.Index[0] : 0) : 0)];
+    }
 }

@@ -236,7 +236,7 @@ internal sealed partial class Listener
                 continue;
             }
 
-            var one = Narrowed(SpokenOf(phraseReader.ReadOne(at, to), to), to);
+            var one = Narrowed(SpokenOf(Theirs(phraseReader.ReadOne(at, to), list, to), to), to);
             if (one is ThingPhrase { Thing: { Ids: [var id], Others.Count: 0 } } && index.Engine.Parts.TryGetValue(id, out var part))
             {
                 resolver.Cylinder = part.Cylinder ?? resolver.Cylinder;
