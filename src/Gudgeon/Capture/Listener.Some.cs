@@ -63,8 +63,6 @@ internal sealed partial class Listener
 
     private int ToldOfSome(Stretch clause)
     {
-        if (SomeLaid(clause) is var laid and >= 0)
-            return laid;
         if (In(clause.From, clause.To).Any(p => p is ThingPhrase { Unnamed: false } or MeasurePhrase or AmountPhrase or PlacePhrase or TagPhrase || p is LotPhrase { Lot: var lot } && (lot.Fastener.Length > 0 || !lot.Size.IsEmpty)))
             return -1;
         if (AllOfThem(clause) is var all and >= 0)
@@ -109,26 +107,6 @@ internal sealed partial class Listener
         Flush();
         About(thing, Whole(clause), make);
         return Spoken(thing, clause);
-    }
-
-    /// <summary>"two and four in the fish box", "the even ones are in the crate", "the rest went in the bin": some of the kind spoken of lie elsewhere.</summary>
-    private int SomeLaid(Stretch clause)
-    {
-        if (In(clause.From, clause.To).Where(p => p is not WordPhrase).ToList() is not [.., PlacePhrase { Place.Sort: PlaceSort.Container } place] said || said.Any(p => p is not (PlacePhrase or NumPhrase or ActPhrase { Act: Act.Put } or LotPhrase { Lot.Size.IsEmpty: true, Share: "others" } or LotPhrase { Lot: { Size.IsEmpty: true, Fastener: "" } })) || said.Count(p => p is PlacePhrase) > 1 || !(PlaceReader.IsPreposition(Word(place.From)) || Word(place.From) is "stays" or "stay") || Word(place.From + 1) == "each" || draft is { Lots.Count: > 0 })
-            return -1;
-        int from = clause.From;
-        while (Word(from) is "and" or "but" or "then" or "so")
-            from++;
-        int to = from;
-        while (to < place.From && !Lexicon.Copulas.Contains(Word(to)) && !PlaceReader.IsLaying(Word(to)))
-            to++;
-        if (to == from || !Range(from, to).All(k => NumberWords.At(tokens, k) is not null || Word(k) is "the" or "and" or "to" or "through" or "number" or "numbers" or "cylinder" or "cylinders" or "one" or "ones" or "even" or "odd" or "rest" or "others" or "other" or "left" or "right" or "inlet" or "intake" or "exhaust" or "all" or "both"))
-            return -1;
-        if (Kin() is not { Sort: ThingSort.Part } kin || (pending.Count > 0 && pending[^1].To < clause.From) || Alike(kin, new Stretch(tokens, from, to)) is not { Ids.Count: > 0 } some || some.Ids.Count >= index.Parts(kin.Kind).Count)
-            return -1;
-        Flush();
-        Stow(some with { Others = [] }, place.Place, Range(clause.From, clause.To));
-        return Spoken(some, clause);
     }
 
     [GeneratedRegex("^(?:and |but |the |a )*(?<d>gasket|seal|o ring|thread|plug|clip|boot|collar) (?:on|of|for|from) (?:number |cylinder )?(?<n>[a-z]+|\\d+) ?(?:is|was|'s|has|looks|had)\\b")]

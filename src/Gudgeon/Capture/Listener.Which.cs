@@ -16,9 +16,11 @@ internal sealed partial class Listener
             return null;
         int from = Word(at) is "the" && at + 1 < to ? at + 1 : at;
         var told = OnSide(kin, before, from) ?? OfGas(kin, from) ?? OnLevel(kin, from) ?? Odd(kin, from) ?? Remaining(kin, before, from) ?? Numbered(kin, from);
-        return told is { } read && read.To <= to && Opens(before, at) && Predicated(read.To, to) && read.Thing.Ids.Count > 0
-            ? new ThingPhrase(at, read.To, read.Thing with { Others = [], Detail = "", Where = "" }, read.Thing.Ids.Count > 1, false) { Unnamed = true }
-            : null;
+        if (told is not { Thing.Ids.Count: > 0 } read || read.To > to || !Opens(before, at) || !Predicated(read.To, to))
+            return null;
+        // "two's thread": a piece of that one.
+        var piece = Word(read.To) == "'s" && Lexicon.Details.Longest(tokens, read.To + 1) is { Values: [var detail, ..] } found && found.To < to && index.Parts($"{kin.Kind}-{detail}").Count == 0 ? (detail, found.To) : ("", read.To);
+        return new ThingPhrase(at, piece.Item2, read.Thing with { Others = [], Detail = piece.Item1, Where = "" }, read.Thing.Ids.Count > 1, false) { Unnamed = true };
     }
 
     /// <summary>The kind that the words before speak of; of parts that only tell a place none.</summary>
