@@ -27,7 +27,7 @@ internal sealed partial class Listener
             if (end == at + 2 && Word(at + 1) is "one" or "two")
                 continue;
             int first = at + 1;
-            while (first < end && (OwnerWords.Contains(Word(first)) || Word(first) is "old" or "big" or "little" or "'s"))
+            while (first < end && (OwnerWords.Contains(Word(first)) || Word(first) is "'s"))
                 first++;
             int start = ClauseStart(at, from);
             var words = list.Where(p => p.From >= first && p.To <= end).ToList();

@@ -238,6 +238,7 @@ internal sealed partial class Listener
         Seen f => f with { Thing = thing },
         Marked f => f with { Thing = thing },
         Put f => f with { Thing = thing },
+        LeftOn f => f with { Thing = thing },
         Parted f => f with { Line = thing },
         LeftOn f => f with { Thing = thing },
         Capped f => f with { Thing = thing },

@@ -358,6 +358,13 @@ internal sealed partial class Listener
 
     private void FlushLoose(Draft told, List<Lot> lots)
     {
+        // "them bolts are all stuck in a bit of cardboard": those of the joint spoken of, moved or told where they lie.
+        if (told is { Place: { Sort: PlaceSort.Container } lies, Undone: false } && lots.All(l => l is { Count: null, Size.IsEmpty: true }) && LastJoint() is { } held)
+        {
+            About(things.Joint(held with { Sort = ThingSort.Part, Others = [] }, lots.Select(l => l.Fastener).FirstOrDefault(f => f.Length > 0) ?? "bolt"), told.Tokens, t => new Put(t, lies));
+            return;
+        }
+
         bool clueless = tokens.Any(t => t.Text is "idea" or "dunno" or "mystery" or "unknown" or "clue" or "somewhere") || new Stretch(tokens, 0, tokens.Count).Line.Contains("dont know", StringComparison.Ordinal);
         if (!clueless && LastJoint() is { } joint && (told.Undone || told.Place is not null || lots.Any(l => l.Count is not null || l.Size.AcrossFlats is not null)))
         {

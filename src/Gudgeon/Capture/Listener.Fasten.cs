@@ -60,6 +60,13 @@ internal sealed partial class Listener
             return;
         }
 
+        // "eight M8 by 60, bolts left in their holes": those just counted.
+        if (draft is { Lots: [.., { Lot.Count: not null }] } && pending.Count == 0 && phrase.Lot is { Count: null, Uncounted: false, Size.IsEmpty: true, Note: "", Where: "", Fastener.Length: > 0 } && phrase.Share.Length == 0 && (draft.Lots[^1].Lot.Fastener is "" || draft.Lots[^1].Lot.Fastener == phrase.Lot.Fastener) && tokens[phrase.To - 1].Plural)
+        {
+            draft.Tokens.AddRange(Range(phrase.From, phrase.To));
+            return;
+        }
+
         // "with the nuts", "with big washers": what came along is no count.
         if (phrase.Lot is { Size.IsEmpty: true, Fastener: "clip" } && Word(phrase.From - 1) == "with" && (draft is null || draft.Lots.Count == 0))
             return;

@@ -35,7 +35,7 @@ internal sealed partial class Listener
     /// <summary>"it was in a saucer this morning", "it's not in the box", "half of it in my boot": where a thing was, is not, or was spilt is nowhere to look for it.</summary>
     private bool NotThere(PlacePhrase phrase)
     {
-        if (Range(clauseFrom, phrase.From).Any(k => Word(k) == "of" && Word(k - 1) is "half" or "most" or "some" or "lot" or "rest" or "bit" or "quarter" && Word(k + 1) == "it"))
+        if (Range(clauseFrom, phrase.From).Any(k => Word(k) is "want" or "wanted") || Range(clauseFrom, phrase.From).Any(k => Word(k) == "of" && Word(k - 1) is "half" or "most" or "some" or "lot" or "rest" or "bit" or "quarter" && Word(k + 1) == "it"))
             return true;
         // "there's metal all through the pleats", "dog's got into the rags": nothing was laid there.
         if (pending.Count == 0 && draft is null && In(clauseFrom, phrase.From).All(p => p is WordPhrase) && !Range(clauseFrom, phrase.From).Any(k => Word(k) is "it" or "they" or "them" or "i" or "we") && (Word(clauseFrom) == "there" || Range(clauseFrom, phrase.From).Any(k => Word(k) is "got" || Fluids.Contains(Word(k)))))
@@ -90,7 +90,7 @@ internal sealed partial class Listener
 
         if (draft is { Loose: true } && phrase.Place.PartAt >= 0 && things.At(phrase.Place.PartAt) is { } holder)
             Adopt(draft, holder);
-        if (draft is not null && (draft.FromPart || offNow.Contains(draft.Of.Code)) && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && draft.Of.Sort is ThingSort.Part && (IsRoomy(phrase.Place) || Range(clauseFrom, phrase.From).Any(k => Word(k) is "it" or "itself" or "goes" or "lives") && !Range(clauseFrom, phrase.From).Any(k => Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0)))
+        if (draft is not null && (draft.FromPart || offNow.Contains(draft.Of.Code)) && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && draft.Of.Sort is ThingSort.Part && (IsRoomy(phrase.Place) && !(draft.Of.Ids.Count == 1 && draft.Lots.Count > 0 && !tokens.Any(t => t.Text == "each") && Range(clauseFrom, phrase.From).Any(k => Word(k) is "they" or "them" or "those" or "these")) || Range(clauseFrom, phrase.From).Any(k => Word(k) is "it" or "itself" or "goes" or "lives") && !Range(clauseFrom, phrase.From).Any(k => Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0)))
         {
             // Bolts go in bags and tins; what lies on a bench or a shelf is the part.
             Stow(draft.Of, phrase.Place, all);
@@ -161,7 +161,7 @@ internal sealed partial class Listener
     {
         if (phrases.Any(p => p.From >= from && p.To <= phrase.From && p is not WordPhrase) || phrases.All(p => p is not WordPhrase { Filler: false } || p.From < from || p.To > phrase.From))
             return null;
-        return Nameless(from, phrase.From) is { } thing && !thing.Name.Split(' ').Any(w => w.EndsWith("ed", StringComparison.Ordinal) || PlaceReader.IsLaying(w)) && !thing.Name.Split(' ').All(Lexicon.Fillers.Contains) && thing.Name.Split(' ').Length <= 4 ? thing with { Sort = ThingSort.Unknown } : null;
+        return Nameless(from, phrase.From) is { } thing && !thing.Name.Split(' ').Any(w => w.EndsWith("ed", StringComparison.Ordinal) || PlaceReader.IsLaying(w) || w is "something" or "anything" or "everything" or "nothing") && !thing.Name.Split(' ').All(Lexicon.Fillers.Contains) && thing.Name.Split(' ').Length <= 4 ? thing with { Sort = ThingSort.Unknown } : null;
     }
 
     private bool SaysIt() => tokens.Any(t => t.Text is "it" or "them" or "they" or "that" or "this");

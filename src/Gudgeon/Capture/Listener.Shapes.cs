@@ -45,6 +45,7 @@ internal sealed partial class Listener
             () => Cued(clause),
             () => TagOn(clause),
             () => NotThat(clause),
+            () => LikeThat(clause),
             () => Staying(clause, rest),
             () => Meant(clause),
             () => Away(clause, rest),

@@ -15,9 +15,10 @@ internal sealed partial class Listener
 
     [GeneratedRegex("^" + Aside1 + "(?:leaving|leave|left(?= the| my| it| that| her| him| them| both| all| [a-z]+s )|keeping|keep) (?<x>.+?) (?:well |right |just |all )*(?:" + Where1 + "|till|until)\\b(?: for now)?(?<w>.*)$"
         + "|^" + Aside1 + "(?<x>.+?) (?:(?:is|are|'s|'re|was|were|am|to|will|'ll|can|could|may|might|as|well|gonna|going to|has|have|just|also|both|all|still|been|gets?) )*(?:stays?|stayed|staying|remains?|remained|remaining|bides?|biding|(?<=\\bgets? )left|(?<=\\b(?:can|could|may|might|will|'ll|well|gonna|going to) )(?:stop|sit|rest)|left|(?:i|we|he|she|they) (?:(?:am|'m|are|'re|have|'ve|just) )*(?:leave|leaving|left)) ?(?:(?:right|just|well|all|firmly|bolted) )*(?:" + Where1 + "\\b|(?<!(?<!gets? )left ?)" + Then1 + ")(?<w>.*)$"
+        + "|^(?:just |so |and |we |i |'ll )*(?:leave|leaving) (?<x>it|them|that|her|him)$|^" + Aside1 + "(?<x>.+?) stops (?:in|on|put|there)$"
         + "|^" + Aside1 + "(?<x>.+?) (?:sits?|stops?) (?:right |just )*where (?:it|they|she|he) (?:is|are|'s)\\b(?<w>.*)$"
         + "|^(?:and |but |with |only )*(?<x>[a-z][a-z' ]*?) (?:(?:is|are|was|were|'s|'re|has been|have been|all|still|left|just) )*(?:still|left) (?:all )?(?:in|on|attached|hanging|fitted|bolted|sitting|stuck(?= (?:to|on|in|down|up)\\b))(?: (?:to|on|in|off|onto|up|down|there))?(?: (?:it|them|there|place|position|the (?:block|head|engine|crank|case|car|bike|rod|rods|motor)|its? [a-z]+|their [a-z]+))?(?: for now| yet| too)?(?<w>)$"
-        + "|^(?:i 'm |i am |we 're |and |but )*(?:leaving|not removing|not touching|not taking off|not pulling|not taking) (?<x>.+?)(?: off| out)?(?: for now| alone)?(?<w>)$")]
+        + "|^(?:i 'm |i am |we 're |and |but )*(?:leaving|not (?:removing|touching|taking off|pulling|taking|dropping|lifting|disturbing|shifting|undoing)) (?<x>.+?)(?: off| out)?(?: for now| alone)?(?<w>)$")]
     private static partial Regex Stays();
 
     private int Staying(Stretch clause, Stretch rest)
@@ -144,6 +145,23 @@ internal sealed partial class Listener
         if (deed is On or Tightened)
             Untold(Range(clause.From, clause.To));
         topic = Behind(told[^1]);
+        return clause.To;
+    }
+
+    [GeneratedRegex("^(?:is|are|was|were|has|have|'s|'ve|'re|did) (?<x>.+)$")]
+    private static partial Regex So();
+
+    /// <summary>"starter's on the trolley and so's the alternator": of the other one the same is told.</summary>
+    private int LikeThat(Stretch clause)
+    {
+        if (Word(clause.From - 1) != "so" || facts.LastOrDefault() is not (Put or Off or On or LeftOn or Seen or Parted) || So().Match(clause.Line) is not { Success: true } match || In(clause.From, clause.To).Any(p => p is LotPhrase or FaultPhrase or PlacePhrase or MeasurePhrase or ActPhrase))
+            return -1;
+        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
+        var like = facts[^1];
+        if (Staying(xFrom, xTo, clause) is not [{ Sort: ThingSort.Part or ThingSort.Line } other] || other.Sort != About(like)!.Sort)
+            return -1;
+        About(other, Range(clause.From, clause.To), t => With(like is Off off ? off with { With = [] } : like, t));
+        topic = other;
         return clause.To;
     }
 

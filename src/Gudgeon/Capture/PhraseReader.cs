@@ -87,6 +87,9 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
             }
         }
 
+        // "stuck through a bit of cardboard": put there.
+        if (Word(at) == "stuck" && Word(at + 1) is "in" or "into" or "on" or "through" or "under" or "behind" && places.At(at + 1) is { Place.Sort: PlaceSort.Container })
+            return new ActPhrase(at, at + 1, Act.Put, "stuck");
         if (Sights.At(tokens, at) is { } sight && sight.To > faultTo)
             return new FaultPhrase(at, sight.To, sight.Fault, sight.Damage);
         if (Word(at) == "full" && Word(at + 1) == "of" && faultTo <= at + 2)

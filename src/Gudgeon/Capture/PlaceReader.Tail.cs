@@ -23,6 +23,8 @@ internal sealed partial class PlaceReader
         if (first == noun)
             return at;
         // "in the shed on the shelf" is told in two steps; "in the press in the hall" is one name.
+        if (within && Word(noun) is "a" or "an" || Word(at) == "under" && Enumerable.Range(first, 2).Any(k => tokens.ElementAtOrDefault(k).Stem is "tarp" or "tarpaulin" or "blanket" or "sheet" or "cloth" or "towel" or "cover"))
+            return at;
         if (within)
             return container == "shed" || Counted(at) && Word(at) == "on" ? at : Room(first) is > 0 and var room ? room : at;
         if (Furniture.Contains(container) && first < tokens.Count && tokens[first].IsWord && (first + 1 >= tokens.Count || tokens[first + 1].IsBreak))
@@ -48,6 +50,15 @@ internal sealed partial class PlaceReader
 
         return 0;
     }
+
+    /// <summary>What something is the top, the lid or the back of: a container, or a place by its last word.</summary>
+    private (string Label, int To)? Whole(int at) =>
+        Lexicon.Containers.Longest(tokens, at).Values.Count > 0 || Adjective(at) ? Named(at, true) ?? Headed(at)
+        : Heads.Longest(tokens, at) is { Values.Count: > 0 } head ? (Text(at, head.To), head.To)
+        : null;
+
+    /// <summary>"the back of the pickup": there it is no strainer.</summary>
+    private (string Label, int To)? Vehicle(int at) => Word(at) is "pickup" or "wagon" or "jeep" or "tractor" or "trailer" or "bus" ? (Word(at), at + 1) : null;
 
     /// <summary>"a bit of wire", "two lengths of timber", "two egg boxes": so much of something to lay things on or in.</summary>
     private (string Label, int To)? Measured(int at)

@@ -78,7 +78,7 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
             return null;
         while (Determiners.Contains(Word(after)) || Word(after) is "same" or "original" or "respective")
             after++;
-        if (Word(after) is "hole" or "holes" or "position" or "positions" && (back || after > to + 1))
+        if (Word(after) is "hole" or "holes" or "position" or "positions" or "bore" or "bores" or "seats" or "sockets" && (back || after > to + 1))
             return Finish(after + 1);
         if (Word(after) is "place" && (back || Word(at) == "left"))
             return Finish(after + 1);
@@ -148,10 +148,10 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
             (determined, to) = (true, owned);
         while (Determiners.Contains(Word(to)) || Word(to) is "all" or "her" or "his" or "your")
             to++;
-        if (prep.Length > 0 && Word(to) is "lid" or "bottom" or "top" && Word(to + 1) == "of" && Lexicon.Containers.Longest(tokens, Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2) is { Values.Count: > 0 } under && Named(Determiners.Contains(Word(to + 2)) ? to + 3 : to + 2, true) is { } of1)
+        if (prep.Length > 0 && Word(to) is "lid" or "bottom" or "top" && Word(to + 1) == "of" && Whole(Owner(to + 2)) is { } of1)
             return Placed((Word(to) == "lid" ? $"{of1.Label} lid" : Word(to) == "top" && prep == "on" ? $"top of the {of1.Label}" : of1.Label, of1.To), prep);
         // "on the left side of the bench"
-        if (prep.Length > 0 && Word(to) is "left" or "right" or "far" or "near" or "back" or "front" or "other" or "top" or "bottom" or "middle" && (Word(to + 1) is "side" or "end" or "half" or "corner" or "part" ? to + 2 : Word(to + 1) == "hand" && Word(to + 2) is "side" or "end" ? to + 3 : to + 1) is var of && Word(of) == "of" && Named(Determiners.Contains(Word(of + 1)) ? of + 2 : of + 1, true) is { } whole1)
+        if (prep.Length > 0 && Word(to) is "left" or "right" or "far" or "near" or "back" or "front" or "other" or "top" or "bottom" or "middle" && (Word(to + 1) is "side" or "end" or "half" or "corner" or "part" ? to + 2 : Word(to + 1) == "hand" && Word(to + 2) is "side" or "end" ? to + 3 : to + 1) is var of && Word(of) == "of" && (Whole(Owner(of + 1)) ?? (Word(to) == "back" ? Vehicle(Owner(of + 1)) : null)) is { } whole1)
             return Placed(($"{string.Join(" ", Enumerable.Range(to, of - to).Select(i => tokens[i].Text))} of the {whole1.Label}", whole1.To), prep);
         if (prep.Length > 0 && prep is not ("from" or "to" or "by") && Measured(to) is { } measured)
             return Placed(measured, prep);
@@ -272,8 +272,8 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
             to = tail;
         }
 
-        // "in the loft in a feed sack": the room comes first and stands; what it is in there goes with it.
-        if (prep == "in" && Word(to) == "in" && Word(to + 1) is "a" or "an" && Lexicon.Containers.Longest(tokens, named.To - 1) is { Values: ["shed", ..] } && !Counted(to) && Container(to) is { } wrap)
+        // "in the loft in a feed sack", "on the pallet under a tarp": the place stands; what it is in or under there goes with it.
+        if (to == named.To && Word(to) is "in" or "under" && Word(to + 1) is "a" or "an" && !Counted(to) && Container(to) is { } wrap)
         {
             manner = manner.Length > 0 ? $"{manner}, {Text(to, wrap.To)}" : Text(to, wrap.To);
             to = wrap.To;

@@ -118,8 +118,8 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
 
         if (selectors.Except.Count > 0 || selectors.ExceptLast)
             return AllBut(word.Kind, left, selectors);
-        if (selectors.Parity is { } parity && left.All(p => p.Index.Count > 0))
-            left = [.. left.Where(p => (p.Cylinder ?? p.Index[0]) % 2 == parity)];
+        if (selectors.Parity is { } parity && left.All(p => p.Index.Count > 0) && left.Where(p => (p.Cylinder ?? p.Index[0]) % 2 == parity).ToList() is { Count: > 0 } even)
+            left = even;
         foreach (string picked in selectors.Where.ToList())
         {
             var byName = left.Where(p => p.Name.Split(' ').Contains(picked, StringComparer.OrdinalIgnoreCase)).ToList();

@@ -125,6 +125,11 @@ public class FrameTests
         Assert.Contains(Hear(Engine, "main caps in order on the bench").Facts, f => f is Off);
     }
 
+    [Theory]
+    [InlineData("even left heads off")]
+    [InlineData("number one even plug off")]
+    public void An_odd_number_called_even_is_heard_without_fail(string said) => Assert.NotEmpty(Hear(Vee, said).Facts);
+
     [Fact]
     public void A_name_that_names_nothing_is_offered_not_recorded()
     {
