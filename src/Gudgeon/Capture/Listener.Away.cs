@@ -240,7 +240,6 @@ internal sealed partial class Listener
         Put f => f with { Thing = thing },
         LeftOn f => f with { Thing = thing },
         Parted f => f with { Line = thing },
-        LeftOn f => f with { Thing = thing },
         Capped f => f with { Thing = thing },
         Tagged f => f with { Thing = thing },
         Measured f => f with { Thing = thing },
