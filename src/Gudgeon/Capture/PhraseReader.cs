@@ -152,18 +152,10 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
             return new ActPhrase(at, at + 1, Act.Undo, "cracked");
         if (Word(at) == "pulled" && Word(at - 1) is "'s" or "is" or "has" && tokens.ElementAtOrDefault(at - 2).Stem is "stud" or "thread" or "insert" or "hole")
             return new FaultPhrase(at, at + 1, "pulled", true);
-        if (faults.Count > 0 && Word(at) is "spun" && Word(at + 1) is "on" or "by" or "up" or "it" or "them" or "down")
-            faults.Clear();
         // "stuck the starter in tray three", "bunged them in a bag", "stood the head on end"
         if (Word(at) is "stuck" or "bunged" or "stuffed" or "plugged" or "stood" or "dropped" or "popped" && (at == 0 || tokens[at - 1].IsBreak || Word(at - 1) is "and" or "then" or "i" or "we" or "'ve" or "have" or "just") && (Word(at + 1) is "it" or "them" or "the" or "my" or "both" or "all" or "everything" or "that" or "those" || things.At(at + 1) is not null) && Laid(at + 1))
             return new ActPhrase(at, at + 1, Act.Put, Word(at));
-        if (faults.Count > 0 && Word(at) is "scrap" && Word(at + 1) is "the" or "that" or "it" or "my" or "those")
-            faults.Clear();
-        if (faults.Count > 0 && Word(at) is "burned" or "burnt" or "cut" or "polished" or "split" or "blew" or "wiped" && Word(at + 1) is "it" or "them")
-            faults.Clear();
-        if (faults.Count > 0 && Word(at) is "picked" && (Word(faultTo) is "the" or "my" or "a" or "some" or "it" or "them" || things.At(faultTo) is not null))
-            faults.Clear();
-        if (faults.Count > 0 && (Word(faultTo) is "paint" or "tape" or "tag" or "spirit" || (Word(at) == "split" && Word(at + 1) is "the" or "it" or "at" or "from" or "into")))
+        if (faults.Count > 0 && ((Word(at) is "picked" && things.At(faultTo) is not null) || Word(faultTo) is "paint" or "tape" or "tag" or "spirit" || NoState.At(tokens, at, faultTo)))
             faults.Clear();
         if (Word(at) is "get" or "need" or "needs" or "want" or "wants" && NumberWords.At(tokens, at + 1) is { IsCount: true } wanted && Word(wanted.To) is "new" or "more" or "of")
             return new ActPhrase(at, at + 1, Act.Buy, Word(at));
