@@ -19,6 +19,7 @@ internal sealed partial class Listener
             () => Recount(clause, rest),
             () => Guess(clause),
             () => PlanOfIt(clause),
+            () => IntendedOf(clause),
             () => Unreal(clause),
             () => LeftOverBolt(clause),
             () => Staged(clause, rest),

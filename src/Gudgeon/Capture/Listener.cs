@@ -156,7 +156,7 @@ internal sealed partial class Listener
         {
             if (!asks && Word(i) is "and" or "then" && Anew(i + 1, to) && !Inside(i))
                 return i;
-            if ((tokens[i].IsBreak || tokens[i].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "whilst" or "although" or "except" || (!asks && Cue(i))) && !Inside(i))
+            if ((tokens[i].IsBreak || tokens[i].Text is "but" or "so" or "because" or "cos" or "meanwhile" or "whilst" or "although" or "except" || (!asks && Cue(i) && !ThingFirst(from, i))) && !Inside(i))
                 return i;
         }
 
