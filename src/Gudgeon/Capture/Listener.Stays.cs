@@ -11,10 +11,10 @@ internal sealed partial class Listener
     /// <summary>Nothing more, or how long or why.</summary>
     private const string Then1 = "(?=$| ?,| till| until| til| for| as| because| cos| tonight| today| now| this| too| then)";
 
-    private const string Aside1 = "(?:and |so |but |then |just |i |we |he |she |they |i 'm |i am |we 're |'ll |'ve |have |says? |said |reckons |gonna |going to |better |best |might |can |please |that |with |only )*";
+    private const string Aside1 = "(?:and |so |but |then |just |i |we |he |she |they |i 'm |i am |we 're |'ll |'ve |have |says? |said |reckons |gonna |going to |better |best |might |can |please |with |only )*";
 
     [GeneratedRegex("^" + Aside1 + "(?:leaving|leave|left(?= the| my| it| that| her| him| them| both| all| [a-z]+s )|keeping|keep) (?<x>.+?) (?:well |right |just |all )*(?:" + Where1 + "|till|until)\\b(?: for now)?(?<w>.*)$"
-        + "|^" + Aside1 + "(?<x>.+?) (?:(?:is|are|'s|'re|was|were|am|to|will|'ll|can|could|may|might|as|well|gonna|going to|has|have|just|also|both|all|still|been|gets?) )*(?:stays?|stayed|staying|remains?|remained|remaining|bides?|biding|(?<=\\bgets? )left|(?<=\\b(?:can|could|may|might|will|'ll|well|gonna|going to) )(?:stop|sit|rest)|left|(?:i|we|he|she|they) (?:(?:am|'m|are|'re|have|'ve|just) )*(?:leave|leaving|left)) ?(?:(?:right|just|well|all|firmly|bolted) )*(?:" + Where1 + "\\b|(?<!(?<!gets? )left ?)" + Then1 + ")(?<w>.*)$"
+        + "|^" + Aside1 + "(?<x>.+?) (?:(?:is|are|'s|'re|was|were|am|to|will|'ll|can|could|may|might|as|well|gonna|going to|has|have|just|also|both|all|still|been|gets?) )*(?:stays?|stayed|staying|stopping(?= (?:in|on|there|put|where)\\b)|remains?|remained|remaining|bides?|biding|(?<=\\bgets? )left|(?<=\\b(?:can|could|may|might|will|'ll|well|gonna|going to) )(?:stop|rest|sit(?! till| until))|left|(?:i|we|he|she|they) (?:(?:am|'m|are|'re|have|'ve|just) )*(?:leave|leaving|left)) ?(?:(?:right|just|well|all|firmly|bolted) )*(?:" + Where1 + "\\b|(?<!(?<!gets? )left ?)" + Then1 + ")(?<w>.*)$"
         + "|^(?:just |so |and |we |i |'ll )*(?:leave|leaving) (?<x>it|them|that|her|him)$|^" + Aside1 + "(?<x>.+?) stops (?:in|on|put|there)$"
         + "|^" + Aside1 + "(?<x>.+?) (?:sits?|stops?) (?:right |just )*where (?:it|they|she|he) (?:is|are|'s)\\b(?<w>.*)$"
         + "|^(?:and |but |with |only )*(?<x>[a-z][a-z' ]*?) (?:(?:is|are|was|were|'s|'re|has been|have been|all|still|left|just) )*(?:still|left) (?:all )?(?:in|on|attached|hanging|fitted|bolted|sitting|stuck(?= (?:to|on|in|down|up)\\b))(?: (?:to|on|in|off|onto|up|down|there))?(?: (?:it|them|there|place|position|the (?:block|head|engine|crank|case|car|bike|rod|rods|motor)|its? [a-z]+|their [a-z]+))?(?: for now| yet| too)?(?<w>)$"
@@ -37,9 +37,9 @@ internal sealed partial class Listener
         }
 
         bool piece = PieceLeft(xFrom, xTo) is not null;
-        if (!piece && (Regex.IsMatch(clause.Line, "\\b(?:holes?|finger tight|hand tight|their positions?|positions)\\b") || In(clause.From, clause.To).Any(p => p is PlacePhrase) || In(xFrom, xTo).Any(p => p is LotPhrase || (p is ActPhrase && match.Groups["w"].Length == 0))))
+        if (!piece && (Regex.IsMatch(clause.Line, "\\b(?:holes?|finger tight|hand tight|their positions?|positions)\\b") || In(clause.From, clause.To).Any(p => p is PlacePhrase { Place: var at } && !IsHost(at)) || In(xFrom, xTo).Any(p => p is LotPhrase || (p is ActPhrase && match.Groups["w"].Length == 0))))
             return -1;
-        if (In(clause.From, clause.To).Any(p => p is PlacePhrase { Place.Sort: PlaceSort.Container } or MeasurePhrase))
+        if (In(clause.From, clause.To).Any(p => p is PlacePhrase { Place.Sort: PlaceSort.Container } place && !IsHost(place.Place) || p is MeasurePhrase))
             return -1;
         var told = Staying(xFrom, xTo, clause);
         bool bare = told.Any(t => t.Sort == ThingSort.Unknown && !t.Name.Contains("bracket", StringComparison.Ordinal)) && Regex.IsMatch(match.Value, "\\b(?:stays?|remains?|left)$");
@@ -88,6 +88,9 @@ internal sealed partial class Listener
         var head = new Stretch(tokens, clause.From, till);
         return Staying(head, head) >= 0 ? till + 1 : -1;
     }
+
+    /// <summary>What carries the engine: what stays in the car stays where it is.</summary>
+    private static bool IsHost(Place place) => place.Label is "car" or "van" or "truck" or "bike" or "boat" or "frame" or "chassis" or "tractor" or "engine bay" or "hull";
 
     /// <summary>What is spoken of after it was told what stays behind: what came off, else what stays.</summary>
     private Thing Behind(Thing left) => facts.OfType<Off>().LastOrDefault()?.Thing ?? left;

@@ -33,6 +33,9 @@ internal sealed class PhraseReader(IReadOnlyList<Token> tokens, ThingReader thin
         // "the carbs are staying in their box": a place, not on the engine.
         if (Word(at) is "stays" or "stay" or "staying" or "stayed" && places.At(at + 1) is { Place.Sort: PlaceSort.Container } kept && Enumerable.Range(at + 2, kept.To - at - 2).Any(k => Lexicon.Containers.Longest(tokens, k).Values.Count > 0))
             return new PlacePhrase(at, kept.To, kept.Place);
+        // "the alternator's up in the loft", "away in the spare room"
+        if (Word(at) is "over" or "up" or "down" or "away" && Lexicon.Copulas.Contains(Word(at - 1)) && places.At(at + 1) is { Place.Sort: PlaceSort.Container } far)
+            return new PlacePhrase(at, far.To, far.Place);
         // "put it out in the shed"
         if (Word(at) is "out" or "over" or "up" or "down" or "away" && places.At(at + 1) is { Place.Sort: PlaceSort.Container } aside && Enumerable.Range(Math.Max(0, at - 6), Math.Min(6, at)).Any(k => Word(k) is "put" or "left" or "stuck" or "laid" or "placed" or "shoved" or "chucked" or "stashed" or "stored" && tokens.Skip(k).Take(at - k).All(t => !t.IsBreak)))
             return new PlacePhrase(at, aside.To, aside.Place);

@@ -417,7 +417,9 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
     private string Fastener(ref int end, out bool plural)
     {
         plural = false;
-        int at = Word(end) is "securing" or "fixing" or "retaining" or "mounting" or "holding" ? end + 1 : end;
+        // "the left head's bolts"
+        bool owned = Word(end) == "'s" && Lexicon.Fasteners.Longest(tokens, end + 1) is { Values.Count: > 0 } theirs && tokens[theirs.To - 1].Plural;
+        int at = owned || Word(end) is "securing" or "fixing" or "retaining" or "mounting" or "holding" ? end + 1 : end;
         if (Word(at) is "drain" or "banjo" || Lexicon.Fasteners.Longest(tokens, at) is not { Values.Count: > 0 } found)
             return "";
         plural = tokens[found.To - 1].Plural;
