@@ -126,6 +126,8 @@ public static class Hearing
 
     private static IEnumerable<Request> PutOn(On on, Heard heard, HashSet<Fact> taken)
     {
+        if (on.Thing.Detail.Length > 0)
+            return [Note(on.Thing, "note", on, heard)];
         if (on.Thing is not { Sort: ThingSort.Part, Ids: [var one] })
             return Each(on.Thing, on, heard, id => new PutBack(id));
         var tight = heard.Facts.OfType<Tightened>().FirstOrDefault(t => t.Of.Ids.SequenceEqual(on.Thing.Ids) && t.Lots.Any(l => l.Count > 0));

@@ -97,15 +97,15 @@ internal sealed partial class Listener
         return end;
     }
 
-    [GeneratedRegex("^(?:and )?(?:the )?(?<x>left|right|other|lower|upper|rear|front) (?:one|ones|side|bank)(?: is| are| 's)? (?:an all|and all|likewise|the very same|exactly the same)$|^(?:and )?(?:same again|same|ditto|likewise|same thing|same story|same deal|repeat|as before|same for|same with)\\b(?<w>.*)$|^(?<x>.+?) (?:(?:is|are|was|were|'s) )?(?:the |the very |very |much the |exactly the )?(?:same as|same again|ditto|as per|exactly like|just like|like|identical to|the same|same|likewise) ?(?<w>.*)$")]
+    [GeneratedRegex("^(?:and )?(?:the )?(?<x>left|right|other|lower|upper|rear|front) (?:one|ones|side|bank)(?: is| are| 's)? (?:an all|and all|likewise|the very same|exactly the same)$|^(?:and )?(?:same again|same|ditto|likewise|same thing|same story|same deal|repeat|as before|same for|same with)\\b(?<w>.*)$|^(?<x>.+?) (?:(?:is|are|was|were|'s|on|on the|done) )*(?:the |the very |very |much the |exactly the )?(?:same as|same again|ditto|as per|exactly like|just like|like|identical to|the same|same|likewise) ?(?<w>.*)$")]
     private static partial Regex Again();
 
     private int Repeat(Stretch clause, Stretch rest)
     {
         var match = Again().Match(clause.Line);
-        if (!match.Success || Regex.IsMatch(clause.Line, "\\b(?:all|both|each) (?:of them |be |are )?(?:the )?same$") || (match.Groups["x"].Success && !Regex.IsMatch(clause.Line, "same|ditto|identical|likewise|an all|and all")))
+        if (!match.Success || Regex.IsMatch(clause.Line, "\\b(?:all|both|each) (?:of them |be |are )?(?:the )?same$") || (match.Groups["x"].Success && !Regex.IsMatch(clause.Line, "same|ditto|identical|likewise|an all|and all|(?:exactly|just) like (?:the )?(?:left|right|other|first|last)")))
             return -1;
-        if (Regex.IsMatch(clause.Line, "\\bsame (?:size|length|bag|place|way|side|order|colour|bolts?|nuts?|studs?|screws?|lengths?|day|time|shape|gasket)\\b") || Lexicon.Containers.Longest(tokens, clause.Tokens(match.Groups[0]).From + 1).Values.Count > 0)
+        if (Regex.IsMatch(clause.Line, "\\bsame (?:size|length|bag|place|side|order|colour|bolts?|nuts?|studs?|screws?|lengths?|day|time|shape|gasket)\\b") || Lexicon.Containers.Longest(tokens, clause.Tokens(match.Groups[0]).From + 1).Values.Count > 0)
             return -1;
         int end = clause.To;
         while (end < rest.To && tokens[end].Sort == TokenSort.Comma)
@@ -207,6 +207,8 @@ internal sealed partial class Listener
         }
         else if (side.Length > 0 && Select(thing, null, side) is { } across)
             yield return With(fact, across);
+        else if (named is not null && fact is On && named.Kind != thing.Kind && numbers.Count == 0 && index.Parts(named.Kind).Count > 1 && OfSame(thing.Kind, named) is { } own)
+            yield return With(fact, own);
         else if (named is not null && (named.Kind == thing.Kind || numbers.Count == 0) && side.Length == 0)
             yield return With(fact, named with { Sort = thing.Sort == ThingSort.Fasteners ? ThingSort.Fasteners : named.Sort, Others = [] });
     }

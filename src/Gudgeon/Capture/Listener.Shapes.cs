@@ -13,6 +13,7 @@ internal sealed partial class Listener
         return First(
             () => Except(clause),
             () => WhichAfterwards(clause),
+            () => Refit(clause, rest),
             () => Series(clause),
             () => Operation(clause),
             () => Teach(clause),

@@ -8,7 +8,7 @@ namespace Gudgeon.Capture;
 /// </summary>
 internal sealed partial class Listener
 {
-    [GeneratedRegex("^(?:(?:is|are|'s|was|were|looks?) )?(?:also |both |all |much |exactly |just )*(?:the )?(?:very )?(?:same(?: too| as well| story| again| thing)?|ditto|likewise)$")]
+    [GeneratedRegex("^(?:(?:is|are|'s|was|were|looks?) )?(?:also |both |all |much |exactly |just )*(?:the )?(?:very )?(?:same(?: too| as well| story| again| thing| way)?|ditto|likewise|also|too|as well)$")]
     private static partial Regex TheSame();
 
     [GeneratedRegex("^(?:(?:is|are|'s|was|were|both|all) )*still (?:on|in|there|fitted|in there|on there|bolted (?:on|down)|in place|to come (?:off|out))\\b|^(?:(?:is|are|'s|both|all) )*(?:on|in|there|in place) (?:yet|still)\\b")]
@@ -17,7 +17,7 @@ internal sealed partial class Listener
     [GeneratedRegex("\\bnot (?:having it|having any of it|playing(?: ball)?|for (?:moving|shifting|coming|budging)|giving(?: up)?|interested)\\b")]
     private static partial Regex Refuses();
 
-    [GeneratedRegex("^(?:(?:is|are|'s|'re|went|goes|has gone|have gone|slid|slipped|dropped|both|all|straight|right) )*(?:back )?(?:on|in|down|home)(?: too| as well| now| again| also| at last| both| nicely| sweet| sweetly| fine| easy| ok| okay| no bother| no trouble)*$")]
+    [GeneratedRegex("^(?:(?:is|are|'s|'re|went|goes|has gone|have gone|slid|slipped|dropped|both|all|also|straight|right) )*(?:back )?(?:on|in|down|home)(?: too| as well| now| again| also| at last| both| nicely| sweet| sweetly| fine| easy| ok| okay| no bother| no trouble)*$")]
     private static partial Regex Fits();
 
     [GeneratedRegex("^(?:(?:is|are|'s|'re|came|come|popped|slid|dropped|pulled|both|all|just|straight|right|has come|have come) )*(?:off|out|away)(?: too| as well| now| also| at last| nicely| sweet| sweetly| fine| easy| easily| clean| ok| okay| no bother| no trouble)*$")]

@@ -216,7 +216,7 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         int to = at;
         while (to < at + 4 && Free(to) && !(to > at && Word(to) is "and" or "but" or "so" or "with" or "then" or "which" or "because" or "for" or "in" or "on" or "from" or "to" or "till" or "until" or "is" or "'s" or "are" or "by" or "near" or "under" or "at" or "of" or "now" or "again" or "where" or "if" or "upside" or "wrapped" or "covered" or "face" or "again" or "tonight"))
             to++;
-        if (to == at || Word(to - 1) is "side" or "end" or "way" or "morning" or "evening" or "night" or "list" or "middle" or "order" or "edge" or "outside" or "inside" or "car" or "phone" or "same" or "one" or "ones" or "job" or "day" or "week" or "first" or "time" or "moment" or "meantime" or "lot" or "hand" or "go" or "bank" or "top" or "bottom" or "front" or "back" or "rear" or "left" or "right" or "spot" or "area" or "face" or "stroke" or "cold" or "dark" or "way" or "whole" or "post" or "ends" or "drink")
+        if (to == at || Word(to - 1) is "side" or "end" or "way" or "morning" or "evening" or "night" or "list" or "middle" or "order" or "edge" or "outside" or "inside" or "car" or "phone" or "same" or "one" or "ones" or "job" or "day" or "week" or "first" or "time" or "moment" or "meantime" or "lot" or "hand" or "go" or "bank" or "top" or "bottom" or "front" or "back" or "rear" or "left" or "right" or "spot" or "area" or "face" or "stroke" or "cold" or "dark" or "way" or "whole" or "post" or "ends" or "drink" or "new" or "fresh")
             return null;
         return (string.Join(" ", Enumerable.Range(at, to - at).Select(i => tokens[i].Text)), to);
     }

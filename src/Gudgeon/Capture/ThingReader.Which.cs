@@ -80,9 +80,10 @@ internal sealed partial class ThingReader
                 end = all;
                 more = true;
             }
-            else if (Word(end) is "upper" or "lower" && tokens[end].Sort == TokenSort.Word && values.Any(v => v.Kind is "rod-shell" or "main-shell" or "belt-cover"))
+            else if (Word(end) is "upper" or "lower" or "uppers" or "lowers" && tokens[end].Sort == TokenSort.Word && values.Any(v => v.Kind is "rod-shell" or "main-shell" or "belt-cover"))
             {
-                selectors.Where.Add(Word(end));
+                plural |= tokens[end].Plural;
+                selectors.Where.Add(tokens[end].Stem);
                 end++;
                 more = true;
             }
@@ -206,7 +207,7 @@ internal sealed partial class ThingReader
         {
             if (MoreWords.BoltsOf.TryGetValue(t.Kind, out string? holds) && index.Parts(holds) is { Count: > 0 } held && fastener is not "clip")
             {
-                var ids = t.Ids.Count > 0 && held.Count > 1 ? [.. held.Where(h => t.Ids.Any(i => i.EndsWith($".{string.Join('.', h.Index)}", StringComparison.Ordinal))).Select(h => h.Id)] : (IReadOnlyList<string>)[.. held.Select(h => h.Id)];
+                var ids = t.Ids.Count > 0 && held.Count > 1 ? [.. held.Where(h => t.Ids.Any(i => $"{i[i.IndexOf('.', StringComparison.Ordinal)..]}.".StartsWith($".{string.Join('.', h.Index)}.", StringComparison.Ordinal))).Select(h => h.Id)] : (IReadOnlyList<string>)[.. held.Select(h => h.Id)];
                 t = t with { Kind = holds, Ids = ids.Count > 0 ? ids : [.. held.Select(h => h.Id)], Name = ids.Count == 1 ? index.Engine.Parts[ids[0]].Name : index.NameOf(holds) };
             }
 

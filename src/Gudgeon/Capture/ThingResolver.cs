@@ -122,7 +122,9 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
             left = even;
         foreach (string picked in selectors.Where.ToList())
         {
-            var byName = left.Where(p => p.Name.Split(' ').Contains(picked, StringComparer.OrdinalIgnoreCase)).ToList();
+            // The top shells are the upper ones.
+            string level = word.Kind is not ("main-shell" or "rod-shell") ? picked : picked switch { "top" => "upper", "bottom" => "lower", _ => picked };
+            var byName = left.Where(p => p.Name.Split(' ').Contains(level, StringComparer.OrdinalIgnoreCase)).ToList();
             if (byName.Count > 0 && byName.Count < left.Count)
             {
                 left = byName;

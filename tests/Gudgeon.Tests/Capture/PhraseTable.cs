@@ -15,7 +15,7 @@ internal sealed record SpokenWay(int Line, string Area, string Text, EngineModel
 
 /// <summary>
 /// Reads a table of ways to say things. <c>@ engine</c> and settings as in a story; <c>== AREA</c> begins an area;
-/// <c>@ frame TEXT => FACTS</c> holds for the rows below, its <c>{}</c> stands for the phrase and for the expectation.
+/// <c>@ said NOTE</c> is heard before the rows below. <c>@ frame TEXT => FACTS</c> holds for the rows below, its <c>{}</c> stands for the phrase and for the expectation.
 /// A row is <c>expectation = way; way; way</c>; facts are joined with <c>&amp;</c>. An expectation with a <c>?</c> in it is taken
 /// as it stands, without its frame: those facts and a question. In a way, <c>//</c> parts the notes before from the one judged.
 /// </summary>
@@ -39,6 +39,8 @@ internal static class PhraseTable
                 (engine, context, frame) = (Story.Build(line[9..]), new EarContext { Now = Story.Now }, ("{}", "{}"));
             else if (line.StartsWith("@ frame ", StringComparison.Ordinal))
                 frame = Halves(line[8..], " => ", number);
+            else if (line.StartsWith("@ said ", StringComparison.Ordinal))
+                context = context.After(Ear.Hear(line[7..], engine!, context));
             else if (line.StartsWith("@ ", StringComparison.Ordinal))
                 context = Story.Set(context, line[2..]);
             else

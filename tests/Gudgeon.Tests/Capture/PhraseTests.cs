@@ -16,6 +16,7 @@ public class PhraseTests
     [InlineData("readings", 395)]
     [InlineData("lying", 550)]
     [InlineData("which", 240)]
+    [InlineData("refit", 640)]
     public void Every_way_of_saying_it_is_heard_alike(string table, int least)
     {
         var ways = PhraseTable.Read(PathOf(table)).ToList();
