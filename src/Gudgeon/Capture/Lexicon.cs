@@ -15,6 +15,9 @@ internal static class Lexicon
     /// <summary>Pieces and features of a part that are no parts of their own.</summary>
     public static readonly PhraseBook<string> Details = Read("pieces", row => row[0]);
 
+    /// <summary>Pieces that a kind has whatever else their words name: the shaft of a turbo.</summary>
+    public static readonly ILookup<string, string> PiecesOf = Rows("pieces").Where(r => r.Length == 3).SelectMany(r => r[1].Split("; "), (r, kind) => (kind, piece: r[0])).ToLookup(p => p.kind, p => p.piece);
+
     /// <summary>Words that carry no fact of their own.</summary>
     public static readonly HashSet<string> Fillers =
     [

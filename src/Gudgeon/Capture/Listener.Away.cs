@@ -171,12 +171,12 @@ internal sealed partial class Listener
     {
         var numbers = new List<int>();
         string line = clause.Line;
-        int same = line.IndexOf("same", StringComparison.Ordinal);
+        int same = Math.Max(line.IndexOf("same", StringComparison.Ordinal), Math.Max(line.IndexOf("likewise", StringComparison.Ordinal), line.IndexOf("ditto", StringComparison.Ordinal)));
         for (int i = clause.From; i < clause.To; i++)
         {
             if (Word(i) is "as" or "like" or "only" or "but" or "except" && numbers.Count > 0)
                 break;
-            if (NumberWords.At(tokens, i) is { IsCount: true } n && n.Int is > 0 and <= 28 && !(Word(i - 1) is "bag" or "tray" or "box" or "bank" or "tin" or "tub"))
+            if (NumberWords.At(tokens, i) is { IsCount: true } n && n.Int is > 0 and <= 28 && !(Word(i) == "one" && Word(i - 1) is "hand" or "left" or "right" or "other" or "lower" or "upper" or "that" or "this") && !(Word(i - 1) is "bag" or "tray" or "box" or "bank" or "tin" or "tub"))
             {
                 numbers.Add(n.Int);
                 if (Word(n.To) is "to" && NumberWords.At(tokens, n.To + 1) is { IsCount: true } last)

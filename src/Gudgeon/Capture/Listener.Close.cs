@@ -366,7 +366,9 @@ internal sealed partial class Listener
         }
 
         bool clueless = tokens.Any(t => t.Text is "idea" or "dunno" or "mystery" or "unknown" or "clue" or "somewhere") || new Stretch(tokens, 0, tokens.Count).Line.Contains("dont know", StringComparison.Ordinal);
-        if (!clueless && LastJoint() is { } joint && (told.Undone || told.Place is not null || lots.Any(l => l.Count is not null || l.Size.AcrossFlats is not null)))
+        // "a new one is eight weeks" counts nothing.
+        bool nothing = !told.Undone && told.Place is null && lots.All(l => l is { Fastener: "", Size.IsEmpty: true, Note.Length: > 0 });
+        if (!clueless && !nothing && LastJoint() is { } joint && (told.Undone || told.Place is not null || lots.Any(l => l.Count is not null || l.Size.AcrossFlats is not null)))
         {
             About(joint, told.Tokens, t => told.Undone || told.Place is not null || (t.Ids.Count > 0 && t.Ids.All(context.Off.Contains) && lots.Any(l => l.Count is not null)) ? new Undone(t, lots, told.Place) : new Count(t, lots));
             return;

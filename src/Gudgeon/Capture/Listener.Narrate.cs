@@ -154,8 +154,8 @@ internal sealed partial class Listener
         if (phrase.Thing is { Sort: ThingSort.Part, Ids.Count: > 1 } && Word(phrase.From - 1) == "of" && CountBefore(phrase.From, clause[0].From) is { } some1 && some1 < phrase.Thing.Ids.Count)
             phrase = phrase with { Thing = phrase.Thing with { Where = $"{some1} of {phrase.Thing.Ids.Count}", Ids = [], Others = [] } };
 
-        // "glow plugs, one two and four came out": which of those just named.
-        if (phrase.Unnamed && pending is [.., { Thing: { Sort: ThingSort.Part, Detail: "" } row } kin] && row.Kind == phrase.Thing.Kind && phrase.Thing.Ids.All(row.Ids.Contains))
+        // "glow plugs, one two and four came out", "mind that lead, the cap on it's cracked": which of those just named, or what of it.
+        if ((phrase.Unnamed || phrase.Thing.Detail.Length > 0) && pending is [.., { Thing: { Sort: ThingSort.Part, Detail: "" } row } kin] && row.Kind == phrase.Thing.Kind && phrase.Thing.Ids.All(row.Ids.Contains))
         {
             _ = Spans(Range(kin.From, kin.To));
             pending.RemoveAt(pending.Count - 1);

@@ -249,7 +249,7 @@ internal sealed partial class Listener
             return;
         }
 
-        string which = from < phrase.From && Word(from) is "second" or "first" or "third" or "upper" or "lower" or "front" or "rear" or "inner" or "outer" ? Word(from) + " " : "";
+        string which = from < phrase.From && Word(from) is "second" or "first" or "third" ? Word(from) + " " : "";
         if (phrase.Detail is "bracket" or "connector" or "union" or "bearing" or "brush" && !(owner is not null && FaultNext(clause, i) is not null))
         {
             if (pending.Count == 0 && clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ActPhrase or PlacePhrase or LotPhrase or TagPhrase or null)

@@ -53,6 +53,7 @@ internal sealed partial class Listener
             () => Away(clause, rest),
             () => Returned(clause),
             () => SameFasteners(clause, rest),
+            () => SameWay(clause),
             () => Repeat(clause, rest),
             () => Unknown(clause, rest),
             () => Plan(clause),

@@ -55,6 +55,9 @@ internal sealed partial class Listener
         }
 
         var numbers = Picked(at, last);
+        // "number three's on too" after a note that told of a barrel, its gasket and its pin: the barrel.
+        if (topic is null && pending.Count == 0 && context.Last.Count(IsWork) > 1 && context.Last.Select(About).OfType<Thing>().FirstOrDefault() is { Sort: ThingSort.Part } head && index.Parts(head.Kind).Count > 1 && Lexicon.Copulas.Contains(Word(last)) && Word(last + 1) is "on" or "off" or "in" or "out" or "back")
+            kin = head;
         if (numbers.Count == 0 || numbers.Distinct().Count() < numbers.Count || (numbers.Count == 1 && !named && !Lexicon.Copulas.Contains(Word(last))))
             return null;
         var found = numbers.Count == 1 ? Select(kin with { Others = [] }, numbers[0], "") : SelectAll(kin, numbers);
@@ -76,6 +79,9 @@ internal sealed partial class Listener
         Func<Thing, Fact>? make = null;
         if (TheSame().IsMatch(tail))
         {
+            // All that was done to its fellow in the note before.
+            if (facts.Count == 0 && context.Last.Count(IsWork) > 1)
+                return -1;
             var like = facts.Concat(facts.Count > 0 ? [] : context.Last).LastOrDefault(f => About(f)?.Kind == thing.Kind);
             if (like is not (Damaged or Seen or On or LeftOn))
                 return -1;

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Gudgeon.Engine;
 
 namespace Gudgeon.Capture;
@@ -335,5 +336,36 @@ internal sealed partial class Listener
         if (kin.Kind == "crank" && kin.Where.Split(' ') is [.., var last] && int.TryParse(last, out int journal))
             return [journal];
         return [.. kin.Ids.Select(i => index.Engine.Parts.TryGetValue(i, out var p) ? p.Cylinder ?? (p.Index.Count > 0 ? p.Index[0] : 0) : 0)];
+    }
+
+    [GeneratedRegex("^(?:and |all |done |in |went |the |very |exact |exactly |just |much )*(?:(?:same|identical)(?: thing| way| again| story| deal| drill| procedure| routine| carry on)?|likewise|ditto)(?: again| exactly| too| as well| as before| as the (?:other|first)(?: one)?)*$")]
+    private static partial Regex AsItsFellow();
+
+    /// <summary>"right one's off too, same thing", "number three's on as well, same way": what else was done to its fellow was done to this one.</summary>
+    private int SameWay(Stretch clause)
+    {
+        if (!AsItsFellow().IsMatch(clause.Line) || pending.Count > 0)
+            return -1;
+        Flush();
+        if (facts.LastOrDefault() is not (On or Off or LeftOn or Parted) || About(facts[^1]) is not { Kind.Length: > 0, Ids.Count: > 0 } now)
+            return -1;
+        var told = facts.SkipLast(1).Any(f => About(f) is { } t && t.Kind == now.Kind && !t.Ids.SequenceEqual(now.Ids)) ? facts.SkipLast(1) : context.Last;
+        var fellow = told.Select(About).FirstOrDefault(t => t is { Sort: ThingSort.Part } && t.Kind == now.Kind && t.Ids.Count == now.Ids.Count && !t.Ids.SequenceEqual(now.Ids));
+        if (fellow is null)
+            return -1;
+        var copies = told.Where(f => IsWork(f) && f is not Put && f.GetType() != facts[^1].GetType() || f is On && About(f)!.Kind != now.Kind).Select(f => About(f) is { } of && Theirs(of, fellow, now) is { } theirs ? With(f, theirs) : null).OfType<Fact>().ToList();
+        foreach (var copy in copies)
+            Add(copy, Range(clause.From, clause.To));
+        return copies.Count > 0 ? Spoken(now, clause) : -1;
+    }
+
+    /// <summary>What belongs to this one as the other does to its fellow.</summary>
+    private Thing? Theirs(Thing other, Thing fellow, Thing now)
+    {
+        if (other.Kind == now.Kind)
+            return other.Ids.SequenceEqual(fellow.Ids) ? now with { Sort = other.Sort, Fastener = other.Fastener, Detail = other.Detail } : null;
+        var numbers = NumbersOf(now);
+        var own = index.Parts(other.Kind).Where(p => numbers.Contains(p.Cylinder ?? (p.Index.Count > 0 ? p.Index[0] : 0))).ToList();
+        return other.Sort == ThingSort.Part && NumbersOf(other).SetEquals(NumbersOf(fellow)) && own.Count == other.Ids.Count ? OfKin(other, own) with { Detail = other.Detail } : null;
     }
 }

@@ -245,6 +245,13 @@ internal sealed partial class Listener
 
             if (one is NumPhrase { Num: { IsCount: true, Value: > 0 and <= 28 } owner } && Word(one.To) is "'s" or "has" && Word(one.To + 1) is "got" or "a" or "an" or "had" or "your" or "my")
                 resolver.Cylinder = owner.Int;
+            // "the teeth on its pinion": of the pinion.
+            if (one is DetailPhrase outer && list is [.., DetailPhrase inner, WordPhrase { Word: "on" or "of" or "in" }, WordPhrase { Word: "its" or "the" or "that" }])
+            {
+                list.RemoveRange(list.Count - 3, 3);
+                one = outer with { From = inner.From };
+            }
+
             list.Add(one);
             at = one.To;
         }

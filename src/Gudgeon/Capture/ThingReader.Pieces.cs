@@ -5,6 +5,9 @@ internal sealed partial class ThingReader
 {
     private static readonly PhraseBook<string> Strangers = StrangerBook();
 
+    /// <summary>Stands for the kind of what is no part.</summary>
+    private const string Strange = "?";
+
     private static PhraseBook<string> StrangerBook()
     {
         var book = new PhraseBook<string>();
@@ -27,6 +30,7 @@ internal sealed partial class ThingReader
         bool plural = tokens[end - 1].Plural;
         string fastener = Fastener(ref end, out bool boltsPlural);
         var thing = new Thing(ThingSort.Unknown, "", [], name);
+        lastKind = Strange;
         return new ThingPhrase(from, end, fastener.Length > 0 ? Joint(thing, fastener) : thing, plural || boltsPlural, false);
     }
 
@@ -34,13 +38,49 @@ internal sealed partial class ThingReader
     private ThingPhrase? PieceOf(int from)
     {
         int at = Word(from) is "the" or "its" or "a" or "both" or "all" ? from + 1 : from;
-        if (Longest(at).Values.Count > 0 || Lexicon.Details.Longest(tokens, at) is not { Values: [var piece, ..] } found || Lexicon.Fasteners.Longest(tokens, at).Values.Count > 0 || Word(found.To) is not ("in" or "of" or "on") || !PieceHead(found.To + 1))
+        if (Lexicon.Details.Longest(tokens, at) is not { Values: [var piece, ..] } found || Lexicon.Fasteners.Longest(tokens, at).Values.Count > 0 || Word(found.To) is not ("in" or "of" or "on"))
             return null;
+        // "the cap on the end of it": where on it does not matter.
+        int of = found.To + 1;
+        if (Word(of) == "the" && Word(of + 1) is "end" or "top" or "bottom" or "back" or "front" or "side" or "ends" && Word(of + 2) == "of")
+            of += 3;
+        var listed = Longest(at);
+        if (Word(of) is "it" && Word(at - 1) != "a" && (Word(of + 1) is "'s" or "is" or "are" or "was" or "has" or "looks" or "feels" || Lexicon.Faults.Longest(tokens, of + 1).Values.Count > 0 || of + 1 >= tokens.Count || (tokens[of + 1].IsBreak ? Word(found.To) == "of" : Sights.At(tokens, of + 1) is not null)) && lastKind != Strange && listed.To <= found.To && index.Engine.Parts.TryGetValue(resolver.Near, out var near) && listed.Values.All(v => !PartIndex.Owns(v.Kind, near.Kind)))
+            return new ThingPhrase(from, of + 1, new Thing(ThingSort.Part, near.Kind, [near.Id], near.Name) { Detail = piece }, false, false);
+        if (!PieceHead(of))
+            return null;
+        if (listed.Values.Count > 0)
+        {
+            // "cap of the plug lead": of a part that has no such part.
+            return listed.To <= found.To && At(of) is { Thing: { Sort: ThingSort.Part, Detail: "", Fastener: "", Kind: var owner } } owning && listed.Values.All(v => v.Kind != owner && !PartIndex.Owns(v.Kind, owner)) && Lexicon.PiecesOf[owner].Contains(piece)
+                ? owning with { From = from, Thing = owning.Thing with { Detail = piece, Others = [.. owning.Thing.Others.Select(o => o with { Detail = piece })] } }
+                : null;
+        }
+
         if (Word(found.To) == "on" && Word(found.To + 1) == "number" && NumberWords.At(tokens, found.To + 2) is { IsCount: true } n && (n.To >= tokens.Count || tokens[n.To].IsBreak || Word(n.To) is "'s" or "is" or "has" or "was" or "looks") && resolver.Numbered(n.Int) is { } one)
             return new ThingPhrase(from, n.To, one with { Detail = piece }, false, false);
-        return At(found.To + 1) is { Thing: { Sort: ThingSort.Part, Detail: "", Fastener: "" } } whole
+        return At(of) is { Thing: { Sort: ThingSort.Part, Detail: "", Fastener: "" } } whole
             ? whole with { From = from, Thing = whole.Thing with { Detail = piece, Others = [.. whole.Thing.Others.Select(o => o with { Detail = piece })] } }
             : null;
+    }
+
+    /// <summary>"shaft has play" after a turbo: a piece of what is spoken of, whatever part has that name elsewhere.</summary>
+    private bool OwnPiece(int from)
+    {
+        int at = from;
+        while (Word(at) is "the" or "its" or "his" or "front" or "rear" or "back")
+            at++;
+        string spoken = lastKind.Length > 0 ? lastKind : resolver.LastKind;
+        return Lexicon.Details.Longest(tokens, at) is { Values: [var piece, ..] } found && Longest(at).To <= found.To && Lexicon.PiecesOf[spoken].Contains(piece) && Lexicon.Fasteners.Longest(tokens, found.To).Values.Count == 0;
+    }
+
+    /// <summary>Broken, cracked or worn is said from here on, with or without a verb.</summary>
+    private bool Spoilt(int at)
+    {
+        int to = at;
+        while (Word(to) is "'s" or "is" or "has" or "got" or "a" or "was" or "all" or "badly" or "had")
+            to++;
+        return Lexicon.Faults.Longest(tokens, to) is { Values: [{ Damage: true, Fault: not "leaking" }, ..] };
     }
 
     /// <summary>A part is named here, and not a place to lay things.</summary>

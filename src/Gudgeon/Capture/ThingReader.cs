@@ -40,6 +40,8 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             return pipe;
         if (PieceOf(from) is { } piece)
             return piece;
+        if (OwnPiece(from))
+            return null;
         var selectors = new Selectors();
         if (Word(from - 1) == "and" && gasTo == from - 1)
             selectors.Gas = gas;
@@ -49,6 +51,9 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         if (at < 0)
             return null;
         var (values, end) = Named(at, selectors);
+        // "thermostat housing cracked": a piece, though the two words name the whole.
+        if (end > at + 1 && Word(end - 1) == "housing" && Spoilt(end) && index.Book.Longest(tokens.Take(end - 1).ToList(), at) is { Values.Count: > 0 } bare && bare.To == end - 1 && bare.Values.Any(b => values.Any(v => v.Kind == b.Kind)))
+            (values, end) = ([.. bare.Values.Where(b => values.Any(v => v.Kind == b.Kind))], end - 1);
         // "its cover": that of the part spoken of.
         if (values.Count > 0 && end == at + 1 && Word(at - 1) == "its" && (lastKind.Length > 0 ? lastKind : resolver.LastKind) is { Length: > 0 } owner && values.All(v => v.Kind != owner) && index.OwnedBy(owner).Where(k => index.NameOf(k).Split(' ')[^1] == Stem(at)).ToList() is [var its])
             values = [new PartWord(its, false, null, 0)];
@@ -157,6 +162,9 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             thing = Joint(thing, fastener);
         if (detail.Length > 0)
             thing = thing with { Detail = detail, Others = [.. thing.Others.Select(o => o with { Detail = detail })] };
+        // "rod journal five": a place of the crank.
+        if (detail == "journal" && thing.Kind is "rod" or "rod-shell" or "main-shell" && selectors.Numbers is [var journal] && index.Parts("crank") is [var crank])
+            thing = new Thing(ThingSort.Part, "crank", [crank.Id], crank.Name) { Where = $"{(thing.Kind == "main-shell" ? "main" : "big end")} {journal}" };
         // "one exhaust lobe": one of them, or cylinder one's.
         if (lobe && thing.Others.Count == 0)
             thing = thing with { Others = [thing with { Detail = $"{detail} of cylinder 1" }] };
@@ -409,7 +417,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
 
     private int Tail(int end)
     {
-        while (Word(end) is "housing" or "nose" or "screen" or "gauze" or "assembly" or "unit" or "complete" or "body" or "itself" or "casting" or "motor" or "rubbers" or "rubber" or "kit" or "set" && Lexicon.Fasteners.Longest(tokens, end).Values.Count == 0 && Longest(end).Values.Count == 0)
+        while (!(Word(end) == "housing" && Spoilt(end + 1)) && Word(end) is "housing" or "nose" or "screen" or "gauze" or "assembly" or "unit" or "complete" or "body" or "itself" or "casting" or "motor" or "rubbers" or "rubber" or "kit" or "set" && Lexicon.Fasteners.Longest(tokens, end).Values.Count == 0 && Longest(end).Values.Count == 0)
             end++;
         return end;
     }
