@@ -135,6 +135,14 @@ internal sealed partial class Listener
         }
 
         var copies = new List<Fact>();
+        // "the pinion's chipped. ring gear's the same": how it is, of another kind than what the work was done to.
+        if (numbers.Count == 0 && side.Length == 0 && thing is { Sort: ThingSort.Part } and && (facts.Count > 0 ? facts : context.Last).LastOrDefault() is Damaged or Seen && pattern.All(f => About(f)?.Kind != and.Kind))
+        {
+            pending.Clear();
+            copies.Add(With((facts.Count > 0 ? facts : context.Last)[^1], and with { Others = [] }));
+            pattern = [];
+        }
+
         foreach (var fact in pattern)
         {
             foreach (var moved in Moved(fact, numbers, side, thing))

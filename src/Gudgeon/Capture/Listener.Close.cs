@@ -51,6 +51,13 @@ internal sealed partial class Listener
             return clause.Count;
         }
 
+        // "it's scored" after several: of one, and nobody said which.
+        if (thing is { Sort: ThingSort.Part, Ids.Count: > 1, Detail: "" } several && inClause is null && seenAt < start && topic is null && (Word(start) is "it" || Word(start) is "that" or "this" && Word(start + 1) is "one" or "'s" or "is" || Word(start) is "one" && Word(start + 1) is "of" && Word(start + 2) is "them" or "em"))
+        {
+            Ask(DoubtSort.Which, $"Which of the {several.Name} is {fault.Fault}?", Range(start, end).Where(k => !tokens[k].IsBreak));
+            return clause.Count;
+        }
+
         // "tested for cracks, none found"
         if (Range(start, fault.From).Any(k => Word(k) is "for" && Word(k - 1) is "tested" or "checked" or "looked" or "inspected" or "it" or "them" or "dye" or "testing" or "looking" or "checking"))
         {

@@ -184,6 +184,8 @@ internal sealed partial class Listener
                 (number, to) = (n.Int, n.To);
             else if (Word(to) is "ones")
                 to++;
+            else if (Word(to) is "one")
+                (number, to) = (1, to + 1);
             else
                 return null;
         }
