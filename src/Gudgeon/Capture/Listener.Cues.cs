@@ -101,27 +101,6 @@ internal sealed partial class Listener
         return clause.To;
     }
 
-    /// <summary>"piston's on the rod with the two new circlips": fitted to what carries it, and what it was fitted with.</summary>
-    private int Mounted(Stretch clause)
-    {
-        var said = In(clause.From, clause.To).Where(p => p is not WordPhrase).ToList();
-        if (said is not [ThingPhrase { Thing: { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0 } } first, ThingPhrase { Thing: { Sort: ThingSort.Part, Ids.Count: > 0 } } carrier, .. var more] || first.Thing.Kind == carrier.Thing.Kind || more.Any(p => p is not ThingPhrase { Thing.Sort: ThingSort.Part }))
-            return -1;
-        var between = Range(first.To, carrier.From).Select(Word).ToList();
-        if (between is not (["'s" or "is" or "are", .., "on" or "in" or "onto" or "into"] or ["'s" or "is" or "are", .., "on" or "in" or "onto" or "into", "the" or "its" or "my" or "each"]) || between.Any(w => w is "still" or "not" or "stuck" or "resting" or "lying" or "sitting"))
-            return -1;
-        bool fresh = Range(carrier.To, clause.To).Any(k => Word(k) is "new");
-        if (!Refitting() && !(fresh && context.Off.Count == 0))
-            return -1;
-        Flush();
-        Unsaid();
-        Add(new On(first.Thing), Range(clause.From, carrier.To));
-        foreach (var with in more.OfType<ThingPhrase>())
-            About(with.Thing.Others.Count > 0 ? with.Thing : with.Thing with { Detail = "" }, Range(carrier.To, clause.To), t => new On(t));
-        Speak(first.Thing, clause.From);
-        return clause.To;
-    }
-
     /// <summary>"can't see the lift pump": it is not where it should be.</summary>
     private int Lacking(Stretch clause, int from, int to)
     {

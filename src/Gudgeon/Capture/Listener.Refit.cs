@@ -54,7 +54,7 @@ internal sealed partial class Listener
 
     private int Past(string sort, int at, int to)
     {
-        while (at < to && RefitWords.To(sort, tokens, at) is var next && next > at && next <= to)
+        while (at < to && !(sort == "lead" && phrases.Any(p => p is ThingPhrase && p.From == at)) && RefitWords.To(sort, tokens, at) is var next && next > at && next <= to)
             at = next;
         return at;
     }
@@ -249,6 +249,8 @@ internal sealed partial class Listener
         int noun = k;
         while (Word(noun) is "the" or "its" or "their" or "his" or "her" or "each" or "own" or "right" or "same" or "proper" or "my" or "new")
             noun++;
+        if (k == noun && noun < to && Word(noun) is "it" or "them" or "that" && Rests(noun + 1, to))
+            return (noun + 1, true);
         if (noun >= to || noun == at)
             return null;
         if (RefitWords.To("seat", tokens, noun) is var end && end > noun)

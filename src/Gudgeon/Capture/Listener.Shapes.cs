@@ -43,7 +43,6 @@ internal sealed partial class Listener
             () => SpoiltOfThose(clause),
             () => ToldOfSome(clause),
             () => Belonging(clause),
-            () => Mounted(clause),
             () => Cued(clause),
             () => TagOn(clause),
             () => NotThat(clause),
@@ -57,7 +56,6 @@ internal sealed partial class Listener
             () => Repeat(clause, rest),
             () => Unknown(clause, rest),
             () => Plan(clause),
-            () => Seated(clause),
             () => Lifted(clause),
             () => Framed(clause));
     }
