@@ -334,7 +334,7 @@ internal sealed partial class Listener
 
     private int Plain(WordPhrase word, List<Phrase> clause, int i, Phrase? next, int end)
     {
-        bool stops = i + 1 >= clause.Count || (Word(word.To) == "in" && Word(word.To + 1) is "order" or "sequence" or "pairs") || clause[i + 1] is BreakPhrase or AmountPhrase or LotPhrase || clause[i + 1] is WordPhrase { Word: "and" or "again" or "with" or "now" or "finger" or "hand" or "loosely" or "but" };
+        bool stops = i + 1 >= clause.Count || (Word(word.To) == "in" && Word(word.To + 1) is "order" or "sequence" or "pairs") || (Word(word.To) == "by" && Word(word.To + 1) == "hand") || clause[i + 1] is BreakPhrase or AmountPhrase or LotPhrase || clause[i + 1] is WordPhrase { Word: "and" or "again" or "with" or "now" or "finger" or "hand" or "loosely" or "but" };
         if (word.Word is "on" or "in" && (stops || (word.Word == "on" && Word(word.From - 1) is "'s" or "is" or "are" or "went" && Word(word.To) is "over" or "at" or "first" or "dry" or "loosely" or "temporarily" or "just" or "using" or "without" or "hand" or "properly" or "nice" or "already")) && pending.Count > 0 && (word.Word == "on" || Word(word.From - 1) is "'s" or "is" or "are" or "went" or "back" || i + 1 >= clause.Count || pending[^1].Thing.Kind is "piston" or "crank" or "cam" or "plug" or "thrust" or "main-shell" or "rod-shell" or "circlip" or "gudgeon" or "valve-in" or "valve-ex" or "spring" or "collet" or "rod" or "follower" or "pushrod" or "injector" or "glow-plug" or "core-plug" or "ring-comp" or "starter" or "liner"))
         {
             foreach (var (thing, from, to) in pending.ToList())
@@ -384,7 +384,7 @@ internal sealed partial class Listener
                 sides.Tokens.Add(word.To);
         }
 
-        if (word.Word == "by" && Word(word.To) == "hand" && draft is { Fitting: true } run && !run.Stages.Contains("hand tight") && Range(clause[0].From, word.From).Any(k => Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0 || Word(k) is "tightened" or "run" or "nipped" or "done"))
+        if (word.Word == "by" && Word(word.To) == "hand" && draft is { Fitting: true } run && !run.Stages.Contains("hand tight") && (word.From == clause[0].From || Word(word.From - 1) is "on" or "in" || Range(clause[0].From, word.From).Any(k => Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0 || Word(k) is "tightened" or "run" or "nipped" or "done" or "screwed" or "spun")))
         {
             run.Stages.Add("hand tight");
             run.Tokens.AddRange([word.From, word.To]);

@@ -25,7 +25,7 @@ internal sealed partial class Listener
             () => LeftOverBolt(clause),
             () => Staged(clause, rest),
             () => StageNamed(clause),
-            () => StageFigures(clause),
+            () => NextGo(clause, rest),
             () => Correction(clause, rest),
             () => Whence(clause),
             () => Wherever(clause),
@@ -101,59 +101,6 @@ internal sealed partial class Listener
         facts[^1] = off with { Thing = many with { Ids = left, Name = $"{index.NameOf(many.Kind)}s, all but {n.Int}" }, Spans = [.. off.Spans, .. Spans(Range(clause.From - (Word(clause.From - 1) is "except" or "bar" ? 1 : 0), n.To))] };
         (topic, seen, seenAt, fasteners) = (one, one, at, false);
         return n.To;
-    }
-
-    [GeneratedRegex("^(?:i )?(?:did|done|just did|gave) (?:the )?(?<x>.+?) (?:bolts? |nuts? )?(?:(?:its|their|the) )?(?:final |last |second |first )?(?<w>angles?|torques?|turn|stage (?:one|two|three|1|2|3))\\b(?<r>.*)$")]
-    private static partial Regex Stages();
-
-    /// <summary>"did the head final angle, ninety and ninety": stages of a joint told by name.</summary>
-    private int Staged(Stretch clause, Stretch rest)
-    {
-        if (Stages().Match(clause.Line) is not { Success: true } match)
-            return -1;
-        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
-        if (ThingIn(xFrom, xTo) is not { Ids.Count: > 0 } thing)
-            return -1;
-        int end = clause.To;
-        if (end < rest.To && tokens[end].Sort == TokenSort.Comma && NumberWords.At(tokens, end + 1) is not null)
-            end = ClauseEnd(end + 1, rest.To);
-        var stages = new List<string>();
-        string unit = match.Groups["w"].Value.StartsWith("torque", StringComparison.Ordinal) ? "N m" : "deg";
-        for (int i = clause.Tokens(match.Groups["w"]).To; i < end;)
-        {
-            if (NumberWords.At(tokens, i) is { IsCount: true } n)
-            {
-                var read = Units.At(tokens, n.To, n);
-                stages.Add($"{n.Int} {read?.Unit ?? unit}");
-                i = read?.To ?? n.To;
-            }
-            else
-                i++;
-        }
-
-        if (stages.Count == 0)
-            stages.Add(match.Groups["w"].Value is "angle" or "torque" or "turn" ? "final " + match.Groups["w"].Value : match.Groups["w"].Value);
-        var joint = CapOf(thing);
-        About(joint.Sort == ThingSort.Part ? joint with { Sort = ThingSort.Fasteners, Fastener = "bolt" } : joint, Range(clause.From, end), t => new Tightened(t, [], stages));
-        topic = thing;
-        return end;
-    }
-
-    [GeneratedRegex("^(?:and |but |so )*(?<x>.+?) (?:(?:is|are|'s|was|were|got|been) )*(?:torqued|tightened|done|taken|pulled|set|gone|went|up)(?: up| down)? (?:to|at) (?:the |its )?(?<s>(?:first|second|third|final|last) (?:stage|angle|torque)|stage (?:one|two|three|four|1|2|3|4)|full torque|spec|the book|final figure)$")]
-    private static partial Regex AtStage();
-
-    /// <summary>"right head's torqued to the first stage": a stage told by its name.</summary>
-    private int StageNamed(Stretch clause)
-    {
-        if (AtStage().Match(clause.Line) is not { Success: true } match)
-            return -1;
-        var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
-        var thing = ThingIn(xFrom, xTo) ?? draft?.Of ?? topic;
-        if (thing is null)
-            return -1;
-        About(things.Joint(CapOf(thing), "bolt"), Range(clause.From, clause.To), t => new Tightened(t, [], [match.Groups["s"].Value]));
-        topic = thing;
-        return clause.To;
     }
 
     [GeneratedRegex("\\b(?:left over|leftover|too many|spare (?:bolt|nut|screw|stud|washer|one))\\b")]
@@ -324,62 +271,6 @@ internal sealed partial class Listener
         if (Regex.IsMatch(said, "(?:is|was|are|were|has|have) (?:the|it|they|my|all)"))
             return "done";
         return cue.Length > 0 || said.Length > 0 ? "what" : "";
-    }
-
-    [GeneratedRegex("^(?:then |and |,)*(?<n>first|second|third|final|last|stage (?:one|two|three|1|2|3))(?: stage| go| pass)? (?:at |to |was |is |done |done to |done at )*(?<v>[a-z0-9 ]+)$")]
-    private static partial Regex StageFigure();
-
-    [GeneratedRegex("^(?:and |so |,)*(?:(?:the )?(?:first|second|third|fourth|final|last|next) (?:stage|go|pass|round|time|lot|pull|step|turn|one)(?: (?:at|to|was|is|of))?|second|third|then|after that|and then|now|up to|final|finally) (?:(?:up )?to |at |was |is |another |a further |a |all )*(?<v>[a-z0-9]+.*)$")]
-    private static partial Regex Onward();
-
-    /// <summary>"then twenty five going crossways", "second round one hundred forty five, after that ninety degrees": the next stage of what is being tightened.</summary>
-    private int NextStage(Stretch clause)
-    {
-        if (!(draft?.Fitting ?? false) && !(facts.Count == 0 && context.Last.Any(f => f is Tightened)) && facts.LastOrDefault() is not Tightened)
-            return -1;
-        if (Onward().Match(clause.Line) is not { Success: true } match || NumberWords.At(tokens, clause.Tokens(match.Groups["v"]).From) is not { IsCount: true, Value: >= 3 and <= 700 } n || In(n.To, clause.To).Any(p => p is ThingPhrase or LotPhrase or FaultPhrase or PlacePhrase))
-            return -1;
-        int value = n.Int;
-        int to = n.To;
-        if (value is >= 1 and < 10 && NumberWords.At(tokens, to) is { IsCount: true, Value: >= 10 and < 100 } rest)
-            (value, to) = ((value * 100) + rest.Int, rest.To);
-        var unit = Units.At(tokens, to, n);
-        if (unit is { Unit: not ("N m" or "lbf ft" or "lbf in" or "deg") })
-            return -1;
-        if (draft is not { Fitting: true })
-        {
-            var of = facts.Concat(context.Last).OfType<Tightened>().LastOrDefault()?.Of;
-            if (of is null)
-                return -1;
-            Flush();
-            StartTight(of.Sort == ThingSort.Fasteners ? of with { Sort = ThingSort.Part } : of, []);
-        }
-
-        string before = draft!.Stages.Count > 0 ? draft.Stages[^1] : facts.Concat(context.Last).OfType<Tightened>().LastOrDefault()?.Stages.LastOrDefault() ?? "";
-        draft.Stages.Add($"{value} {unit?.Unit ?? (before.EndsWith(" lbf ft", StringComparison.Ordinal) ? "lbf ft" : before.EndsWith(" deg", StringComparison.Ordinal) ? "deg" : inchBook ? "lbf ft" : "N m")}");
-        draft.Tokens.AddRange(Range(clause.From, clause.To).Where(k => !tokens[k].IsBreak));
-        return clause.To;
-    }
-
-    /// <summary>"first stage forty, second stage seventy": figures of the joint told last.</summary>
-    private int StageFigures(Stretch clause)
-    {
-        if (NextStage(clause) is var next and >= 0)
-            return next;
-        if (!clause.Line.Contains("stage", StringComparison.Ordinal) || StageFigure().Match(clause.Line) is not { Success: true } match || NumberWords.At(tokens, clause.Tokens(match.Groups["v"]).From) is not { IsCount: true } n || n.To < clause.To && Units.At(tokens, n.To, n) is null)
-            return -1;
-        string unit = Units.At(tokens, n.To, n)?.Unit ?? (inchBook ? "lbf ft" : "N m");
-        if (draft is not { Fitting: true })
-        {
-            if ((draft?.Of ?? topic ?? LastJoint()) is not { } of)
-                return -1;
-            Flush();
-            StartTight(of.Sort == ThingSort.Fasteners ? of with { Sort = ThingSort.Part } : of, Range(clause.From, clause.To));
-        }
-
-        draft!.Stages.Add($"{n.Int} {unit}");
-        draft.Tokens.AddRange(Range(clause.From, clause.To));
-        return clause.To;
     }
 
     private Due? DueIn(int from, int to)
