@@ -88,6 +88,9 @@ internal static class Lexicon
         return book;
     }
 
+    /// <summary>All the words of a table, each with its sort.</summary>
+    public static PhraseBook<string> Book(string table) => Read(table, row => row[0]);
+
     /// <summary>The rows of one of the word tables beside the code; lines that start with # are remarks.</summary>
     public static IEnumerable<string[]> Rows(string table)
     {

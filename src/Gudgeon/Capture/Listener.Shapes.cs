@@ -14,6 +14,7 @@ internal sealed partial class Listener
             () => Except(clause),
             () => WhichAfterwards(clause),
             () => Refit(clause, rest),
+            () => Shopping(at, to),
             () => Series(clause),
             () => Operation(clause),
             () => Teach(clause),

@@ -119,6 +119,8 @@ internal sealed partial class Listener
         }
 
         phrases = Joined(Anywhere(Phrases(from, to), from, to));
+        if (MoreShopping(from, to) == to)
+            return;
         for (int at = from; at < to;)
         {
             if (tokens[at].IsBreak || Joins(at))

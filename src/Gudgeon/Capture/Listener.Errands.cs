@@ -1,0 +1,151 @@
+namespace Gudgeon.Capture;
+
+/// <summary>Errands: lists of what is to be bought.</summary>
+internal sealed partial class Listener
+{
+    private static readonly PhraseBook<string> Errands = Lexicon.Book("errands");
+
+    private static readonly HashSet<string> Small = [.. Lexicon.Rows("errands").Where(r => r[0] == "small").SelectMany(r => r[1].Split("; "))];
+
+    /// <summary>Words between the things of a list.</summary>
+    private static readonly HashSet<string> Links = ["and", "plus", "a", "an", "the", "new", "some", "of", "also", "then", "set", "kit", "full", "complete", "fresh", "maybe", "another", "my"];
+
+    /// <summary>The head of a list that stood alone: what follows in the next sentences is on the list.</summary>
+    private (int From, int To, string Seal)? head;
+
+    private sealed class Item(Thing thing, int from)
+    {
+        public Thing Thing { get; set; } = thing;
+        public List<Lot> Lots { get; } = [];
+        public int From { get; } = from;
+        public int To { get; set; }
+    }
+
+    /// <summary>"to order. head gasket, timing belt", "shopping list, ten head bolts M12 by 110": a head and things, nothing done with them.</summary>
+    private int Shopping(int from, int to)
+    {
+        int at = from;
+        int key = -1;
+        string seal = "";
+        while (at < to && !tokens[at].IsBreak)
+        {
+            int next = Errands.Longest(tokens, at) is { Values: ["head", ..] } found ? found.To : at;
+            if (next == at && !Small.Contains(Word(at)))
+                break;
+            if (next > at)
+                key = next;
+            else if (tokens[at].Stem is "gasket" or "seal")
+                seal = tokens[at].Stem;
+            at = Math.Max(next, at + 1);
+        }
+
+        if (key < 0 || Word(from) is "what" && !tokens.Skip(from).Take(at - from).Any(t => t.Text is "need" or "needed" or "we" or "i"))
+            return -1;
+        at = phrases.FirstOrDefault(p => p.From < at && p.To > at && p is ThingPhrase or LotPhrase)?.From ?? at;
+        bool apart = at >= to || tokens[at].IsBreak;
+        // "the gaskets to order": its words name no thing; "need a gasket": they do.
+        if (!apart && at > key && seal.Length > 0)
+            return -1;
+        if (apart && at >= to)
+        {
+            head = (from, to, seal);
+            return to < tokens.Count ? to : -1;
+        }
+
+        var items = Listed(at, to, seal);
+        if (items.Count == 0 || (items.Count == 1 && !apart && items[0].Lots.All(l => l.Size.IsEmpty)))
+            return -1;
+        Purchase(items, Range(from, at));
+        return items[^1].To;
+    }
+
+    /// <summary>A whole sentence of things after a head that stood alone.</summary>
+    private int MoreShopping(int from, int to)
+    {
+        if (head is not { } before || Listed(from, to, before.Seal) is not { Count: > 0 } items || items[^1].To < to)
+        {
+            head = null;
+            return -1;
+        }
+
+        Purchase(items, Range(before.From, before.To));
+        return to;
+    }
+
+    private void Purchase(List<Item> items, IEnumerable<int> opening)
+    {
+        Flush();
+        Unsaid();
+        var words = opening.Where(k => !tokens[k].IsBreak).ToList();
+        foreach (var item in items)
+            About(item.Thing, (item == items[0] ? words : []).Concat(Range(item.From, item.To)).Where(k => !tokens[k].IsBreak), t => new ToBuy(t, item.Lots));
+        Speak(items[^1].Thing, items[^1].From);
+    }
+
+    /// <summary>The things of a list, up to where something else is told; none where that cuts a thought in two.</summary>
+    private List<Item> Listed(int from, int to, string seal)
+    {
+        var items = new List<Item>();
+        LotPhrase? sized = null;
+        int? count = null;
+        int clean = 0;
+        foreach (var phrase in phrases.Where(p => p.From >= from && p.To <= to))
+        {
+            switch (phrase)
+            {
+                case BreakPhrase:
+                    clean = items.Count;
+                    break;
+                case WordPhrase word when Links.Contains(word.Word):
+                    break;
+                case NumPhrase { Num.IsCount: true } num:
+                    count = num.Num.Int;
+                    break;
+                case LotPhrase { Share: "" } lot when lot.Lot is { Fastener: "" or "bolt" } && sized is null && items is [.., { Thing.Sort: ThingSort.Fasteners } last] && lot.Lot.Count is null:
+                    last.Lots[^1] = last.Lots[^1] with { Size = lot.Lot.Size.Or(last.Lots[^1].Size) };
+                    last.To = lot.To;
+                    break;
+                case LotPhrase { Share: "", Lot.Size.IsEmpty: false } lot when sized is null:
+                    sized = lot;
+                    break;
+                case DetailPhrase { Detail: "gasket" or "seal" or "O-ring" } piece when Word(piece.To) is "for" or "of" && phrases.FirstOrDefault(p => p.From > piece.To) is ThingPhrase { Thing.Sort: ThingSort.Part } sealed1 && Range(piece.To + 1, sealed1.From).All(k => Word(k) is "the" or "my"):
+                    items.Add(new Item(SealOf(sealed1.Thing, piece.Detail), piece.From) { To = sealed1.To });
+                    from = sealed1.To;
+                    break;
+                case WordPhrase when phrase.From < from:
+                case ThingPhrase when phrase.From < from:
+                    break;
+                case DetailPhrase { Detail: "gasket" or "seal" or "O-ring" } piece when Word(piece.From - 1) is "its" or "their" && items is [.., { Thing.Sort: ThingSort.Part } owner]:
+                    items.Add(new Item(SealOf(owner.Thing, piece.Detail), piece.From) { To = piece.To });
+                    break;
+                case WordPhrase { Word: "its" or "their" }:
+                    break;
+                case ThingPhrase { Thing.Sort: not ThingSort.Outside } named:
+                    var thing = seal.Length > 0 && named.Thing.Sort == ThingSort.Part ? SealOf(named.Thing, seal) : named.Thing;
+                    var item = new Item(thing, sized?.From ?? named.From) { To = named.To };
+                    if (thing.Sort == ThingSort.Fasteners)
+                        item.Lots.Add((sized?.Lot ?? new Lot()) with { Count = sized?.Lot.Count ?? named.Told ?? count, Fastener = thing.Fastener });
+                    else if ((named.Number ?? count) is { } n and > 1)
+                        item.Lots.Add(new Lot { Count = n, Fastener = "part" });
+                    if (item.Lots is [{ Count: null, Size.IsEmpty: true }])
+                        item.Lots.Clear();
+                    else if (sized is not null && thing.Sort != ThingSort.Fasteners)
+                        return [];
+                    items.Add(item);
+                    (sized, count) = (null, null);
+                    break;
+                default:
+                    return clean == items.Count && sized is null && count is null && clean > 0 && tokens[phrase.From - 1].IsBreak ? items : [];
+            }
+        }
+
+        return sized is null && count is null ? items : [];
+    }
+
+    /// <summary>"gasket for the sump": a part of its own where it has a name, else a piece.</summary>
+    private Thing SealOf(Thing part, string seal)
+    {
+        var words = Tokeniser.Cut($"{part.Name} {seal}");
+        return index.Book.Longest(words, 0) is { Values: [var own, ..] } whole && whole.To == words.Count && resolver.Resolve([own], new Selectors(), false, $"{part.Name} {seal}") is { Ids.Count: > 0 } named ? named : part with { Detail = seal, Others = [] };
+    }
+}
