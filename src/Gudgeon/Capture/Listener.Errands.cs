@@ -52,7 +52,7 @@ internal sealed partial class Listener
             return to < tokens.Count ? to : -1;
         }
 
-        var items = Listed(at, to, seal);
+        var items = Listed(at, to, seal, apart || tokens[key - 1].Stem is not ("need" or "needing" or "needed" or "list"));
         if (items.Count == 0 || (items.Count == 1 && !apart && items[0].Lots.All(l => l.Size.IsEmpty)))
             return -1;
         Purchase(items, Range(from, at));
@@ -62,7 +62,7 @@ internal sealed partial class Listener
     /// <summary>A whole sentence of things after a head that stood alone.</summary>
     private int MoreShopping(int from, int to)
     {
-        if (head is not { } before || Listed(from, to, before.Seal) is not { Count: > 0 } items || items[^1].To < to)
+        if (head is not { } before || Listed(from, to, before.Seal, false) is not { Count: > 0 } items || items[^1].To < to)
         {
             head = null;
             return -1;
@@ -82,64 +82,93 @@ internal sealed partial class Listener
         Speak(items[^1].Thing, items[^1].From);
     }
 
-    /// <summary>The things of a list, up to where something else is told; none where that cuts a thought in two.</summary>
-    private List<Item> Listed(int from, int to, string seal)
+    /// <summary>The things of a list, up to where something else is told; none where that cuts a thought in two. <paramref name="goods"/>: a list also holds what no part is, a tube of sealant.</summary>
+    private List<Item> Listed(int from, int to, string seal, bool goods)
     {
         var items = new List<Item>();
+        for (int at = from; at < to;)
+        {
+            if (tokens[at].IsBreak || Links.Contains(Word(at)) && phrases.All(p => p.From != at || p is WordPhrase))
+            {
+                at++;
+                continue;
+            }
+
+            int end = at;
+            while (end < to && !tokens[end].IsBreak && (Word(end) is not ("and" or "plus") || Inside(end)))
+                end++;
+            if (!Goods(at, end, seal, items) && !(goods && Nameless(at, end) is { } ware && In(at, end).All(p => p is not (ActPhrase { Act: not Act.Buy } or DuePhrase or TagPhrase or MeasurePhrase or FaultPhrase { Damage: true } or PlacePhrase { Place.Sort: PlaceSort.Container })) && Ware(ware, at, end, items)))
+                return items.Count > 0 && tokens[at - 1].IsBreak ? items : [];
+            at = end;
+        }
+
+        return items;
+    }
+
+    private bool Ware(Thing ware, int from, int to, List<Item> items)
+    {
+        while (from < to && Links.Contains(Word(from)))
+            from++;
+        items.Add(new Item(ware with { Name = Said(from, to) }, from) { To = to });
+        return from < to;
+    }
+
+    /// <summary>One stretch of a list: a thing, how many of it and what size.</summary>
+    private bool Goods(int from, int to, string seal, List<Item> items)
+    {
+        int before = items.Count;
         LotPhrase? sized = null;
         int? count = null;
-        int clean = 0;
+        DetailPhrase? piece = null;
         foreach (var phrase in phrases.Where(p => p.From >= from && p.To <= to))
         {
             switch (phrase)
             {
-                case BreakPhrase:
-                    clean = items.Count;
+                case WordPhrase word when Links.Contains(word.Word) || word.Word is "its" or "their" || (word.Word is "for" or "of" && (piece is not null || sized is not null)):
                     break;
-                case WordPhrase word when Links.Contains(word.Word):
+                case AmountPhrase { Amount.Unit: "mm" or "in" } when items.Count > before:
                     break;
                 case NumPhrase { Num.IsCount: true } num:
                     count = num.Num.Int;
                     break;
-                case LotPhrase { Share: "" } lot when lot.Lot is { Fastener: "" or "bolt" } && sized is null && items is [.., { Thing.Sort: ThingSort.Fasteners } last] && lot.Lot.Count is null:
+                case LotPhrase { Share: "", Lot: { Count: null, Fastener: "" or "bolt" } } lot when sized is null && items is [.., { Thing.Sort: ThingSort.Fasteners, Lots.Count: > 0 } last]:
                     last.Lots[^1] = last.Lots[^1] with { Size = lot.Lot.Size.Or(last.Lots[^1].Size) };
                     last.To = lot.To;
                     break;
                 case LotPhrase { Share: "", Lot.Size.IsEmpty: false } lot when sized is null:
                     sized = lot;
                     break;
-                case DetailPhrase { Detail: "gasket" or "seal" or "O-ring" } piece when Word(piece.To) is "for" or "of" && phrases.FirstOrDefault(p => p.From > piece.To) is ThingPhrase { Thing.Sort: ThingSort.Part } sealed1 && Range(piece.To + 1, sealed1.From).All(k => Word(k) is "the" or "my"):
-                    items.Add(new Item(SealOf(sealed1.Thing, piece.Detail), piece.From) { To = sealed1.To });
-                    from = sealed1.To;
+                case DetailPhrase { Detail: "gasket" or "seal" or "O-ring" } detail when Word(detail.From - 1) is "its" or "their" && items is [.., { Thing.Sort: ThingSort.Part } owner]:
+                    items.Add(new Item(SealOf(owner.Thing, detail.Detail), detail.From) { To = detail.To });
                     break;
-                case WordPhrase when phrase.From < from:
-                case ThingPhrase when phrase.From < from:
-                    break;
-                case DetailPhrase { Detail: "gasket" or "seal" or "O-ring" } piece when Word(piece.From - 1) is "its" or "their" && items is [.., { Thing.Sort: ThingSort.Part } owner]:
-                    items.Add(new Item(SealOf(owner.Thing, piece.Detail), piece.From) { To = piece.To });
-                    break;
-                case WordPhrase { Word: "its" or "their" }:
+                case DetailPhrase { Detail: "gasket" or "seal" or "O-ring" } detail when Word(detail.To) is "for" or "of":
+                    piece = detail;
                     break;
                 case ThingPhrase { Thing.Sort: not ThingSort.Outside } named:
-                    var thing = seal.Length > 0 && named.Thing.Sort == ThingSort.Part ? SealOf(named.Thing, seal) : named.Thing;
-                    var item = new Item(thing, sized?.From ?? named.From) { To = named.To };
+                    var thing = piece is not null ? SealOf(named.Thing, piece.Detail) : seal.Length > 0 && named.Thing.Sort == ThingSort.Part ? SealOf(named.Thing, seal) : named.Thing;
+                    if (sized is not null && thing.Sort == ThingSort.Part)
+                        thing = things.Joint(thing, sized.Lot.Fastener.Length > 0 ? sized.Lot.Fastener : "bolt");
+                    var item = new Item(thing, sized?.From ?? piece?.From ?? named.From) { To = named.To };
                     if (thing.Sort == ThingSort.Fasteners)
                         item.Lots.Add((sized?.Lot ?? new Lot()) with { Count = sized?.Lot.Count ?? named.Told ?? count, Fastener = thing.Fastener });
                     else if ((named.Number ?? count) is { } n and > 1)
+                    {
+                        item.Thing = thing.Ids.Count > 0 ? thing with { Others = [] } : All(thing with { Others = [] });
                         item.Lots.Add(new Lot { Count = n, Fastener = "part" });
+                    }
+
                     if (item.Lots is [{ Count: null, Size.IsEmpty: true }])
                         item.Lots.Clear();
-                    else if (sized is not null && thing.Sort != ThingSort.Fasteners)
-                        return [];
                     items.Add(item);
-                    (sized, count) = (null, null);
+                    (sized, count, piece) = (null, null, null);
                     break;
                 default:
-                    return clean == items.Count && sized is null && count is null && clean > 0 && tokens[phrase.From - 1].IsBreak ? items : [];
+                    items.RemoveRange(before, items.Count - before);
+                    return false;
             }
         }
 
-        return sized is null && count is null ? items : [];
+        return sized is null && count is null && piece is null;
     }
 
     /// <summary>"gasket for the sump": a part of its own where it has a name, else a piece.</summary>
