@@ -36,6 +36,7 @@ internal sealed partial class Listener
             () => GoBack(clause),
             () => Lent(clause, rest),
             () => StaysTill(clause),
+            () => Awaited(clause),
             () => Waiting(clause),
             () => BuyOfOne(clause, rest),
             () => NewOnes(clause),
@@ -285,7 +286,7 @@ internal sealed partial class Listener
         return null;
     }
 
-    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|(?:cant|cannot|wont|couldnt) (?:go on|carry on|do (?:any ?|anything |much )?(?:more|anything|else|further|much)|get (?:any )?(?:further|on)|finish|continue|start|proceed|progress) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until)|(?:never|still not|hasnt|havent|not) (?:turned up|arrived|come yet|shown up|landed|been delivered)(?: yet)?|(?:not|isnt|arent|wont be|wont|doesnt|dont|hasnt|havent) (?:be )?(?:bring|bringing|come|coming|here|arriving|arrive|sending|turn up|turning up|back|landing|due|with us|with me)(?= .*\\b(?:till|until|before)\\b))\\b(?<x>.*)$|^(?<x>.+?) (?:is|'s|are) on order\\b.*$|^(?<x>.+?) (?:arrives?|arriving|coming|comes|come|due|due in|turns? up|delivered|expected|(?:is |are |'s |been )*promised(?: me| us)?|(?:is|are|'ll be|will be|should be|gets|get|lands?|land) ?(?:here|in|landing)?)(?: back)?(?: by (?:post|courier|carrier|van)| in the post)?(?: from [a-z ']+?)? (?<d>(?:on |by |for )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next (?=week|month|mon|tue|wed|thu|fri|sat|sun)|end of).*)$|^(?<x>.+?) (?:is|are|was|were)?(?: ?not|nt)? ?(?:in stock|available|ready|back in stock) (?:till|until|before|by|on) .*$|^(?<x>.+?) from (?:the )?(?:supplier|post|postman|courier|parts house|factor|motor factor|factors|shop|parts shop|dealer|breakers?) (?:on |by )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|end of).*$|^(?:and |but |well |still )*no sign of (?<x>(?!wear|any|metal|damage|cracks?|leaks?|a |scoring).+)$|^(?:.+?) (?:is|are|'s|'re) (?:sending|posting|shipping|bringing|dropping off|delivering) (?:me |over |round )?(?<x>(?!for|to).+)$|^(?:and )?(?:i |we |'ve |have |already )*(?:ordered|sent off for|sent for|bought|paid for) (?<x>.+)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|stew|stewing|leave it|leaving it|left it|left to soak|marinating))(?: (?:it|them|that|those|in|with|the|some|a|plenty|of|penetrating|releasing|oil|fluid|diesel|paraffin|easing|release)){0,7} (?<u>(?:till|until|overnight|for|over).*)$")]
+    [GeneratedRegex("^(?<pre>.*?)\\b(?:waiting (?:for|on)|wait for|held up (?:by|for)|stuck (?:till|until|waiting for)|(?:cant|cannot|wont|couldnt) (?:go on|carry on|do (?:any ?|anything |much )?(?:more|anything|else|further|much)|get (?:any )?(?:further|on)|finish|continue|start|proceed|progress) (?:till|until|before|without)|on hold (?:till|until|for)|parked (?:till|until)|nothing (?:more|doing) (?:till|until)|(?:never|still not|hasnt|havent|not) (?:turned up|arrived|come yet|shown up|landed|been delivered)(?: yet)?|(?:not|isnt|arent|wont be|wont|doesnt|dont|hasnt|havent) (?:be )?(?:bring|bringing|come|coming|here|arriving|arrive|sending|turn up|turning up|back|landing|due|with us|with me)(?= .*\\b(?:till|until|before)\\b))\\b(?<x>.*)$|^(?:and |but |well |still )*no sign of (?<x>(?!wear|any|metal|damage|cracks?|leaks?|a |scoring).+)$|^(?:and )?(?:i |we |'ve |have |already )*(?:ordered|sent off for|sent for|bought|paid for) (?<x>.+)$|^(?<soak>.*?\\b(?:soaking|soak|curing|cure|drying|dry|setting|cooling|penetrating|stew|stewing|leave it|leaving it|left it|left to soak|marinating))(?: (?:it|them|that|those|in|with|the|some|a|plenty|of|penetrating|releasing|oil|fluid|diesel|paraffin|easing|release)){0,7} (?<u>(?:till|until|overnight|for|over).*)$")]
     private static partial Regex Waits();
 
     private int Waiting(Stretch clause)
@@ -295,8 +296,8 @@ internal sealed partial class Listener
             return -1;
         int end = clause.To;
         var due = DueIn(clause.From, clause.To);
-        if (due is null && end < tokens.Count && tokens[end].Sort == TokenSort.Comma && dues.At(end + 1) is { } after)
-            (due, end) = (after.Due, after.To);
+        if (due is null && DueAfter(end) is { } after)
+            (due, end, skipTo) = (after.Due, after.To, after.To);
         else if (due is null && end < tokens.Count && tokens[end].Sort == TokenSort.Comma && NextDue(end + 1) is { } late)
             (due, end) = late;
         if (due is null && Regex.IsMatch(clause.Line, "\\b(?:ordered|bought|sent off for|sent for|paid for|sending|posting|shipping|bringing|delivering)\\b"))
@@ -315,6 +316,13 @@ internal sealed partial class Listener
         var (xFrom, xTo) = clause.Tokens(match.Groups["x"]);
         var thing = ThingIn(xFrom, xTo);
         string what = Trimmed(xFrom, xTo, due);
+        if (what is "it" or "that" or "them" && due is null && facts.LastOrDefault() is WaitingFor { Until: not null } told)
+        {
+            // "cousin brings the gun on Saturday, I wait for it"
+            facts[^1] = told with { Spans = [.. told.Spans, .. Spans(Range(clause.From, end))] };
+            return end;
+        }
+
         if ((what is "it" or "they" or "them" or "that" || Regex.IsMatch(what, "^(?:right|new|other|same|proper|correct)? ?ones?$")) && (pending.Count > 0 ? pending[^1].Thing : seen ?? topic) is { } meant)
         {
             (what, thing) = (meant.Full, meant);
@@ -347,7 +355,7 @@ internal sealed partial class Listener
         while (a < to && Word(a) is "the" or "a" or "an" or "my" or "some" or "till" or "until")
             a++;
         int b = a;
-        while (b < to && !tokens[b].IsBreak && Word(b) is not ("to" or "comes" or "come" or "arrives" or "arrive" or "is" or "'s" or "are" or "gets" or "turns" or "till" or "until" or "on" or "due" or "by" or "coming" or "has" or "from") && (due is null || dues.At(b) is null))
+        while (b < to && !tokens[b].IsBreak && Word(b) is not ("to" or "comes" or "come" or "arrives" or "arrive" or "is" or "'s" or "are" or "gets" or "turns" or "till" or "until" or "on" or "due" or "by" or "coming" or "has" or "from" or "for") && (due is null || dues.At(b) is null))
             b++;
         return string.Join(" ", Enumerable.Range(a, Math.Max(0, b - a)).Select(i => tokens[i].Text));
     }

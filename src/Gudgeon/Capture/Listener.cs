@@ -121,7 +121,7 @@ internal sealed partial class Listener
         phrases = Joined(Anywhere(Phrases(from, to), from, to));
         if (MoreShopping(from, to) == to)
             return;
-        for (int at = from; at < to;)
+        for (int at = Math.Max(from, skipTo); at < to;)
         {
             if (tokens[at].IsBreak || Joins(at))
             {
