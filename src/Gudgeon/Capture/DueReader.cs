@@ -65,7 +65,7 @@ internal sealed class DueReader(IReadOnlyList<Token> tokens, string text, DateTi
         {
             if (Leads.Where(l => l.Index().All(w => Word(at + w.Index) == w.Item)).MaxBy(l => l.Length) is not { } lead)
                 return null;
-            rough |= lead[^1] is "reckons" or "reckon" or "roughly" or "approximately" or "takes" or "taking" or "sometime" or "time" or "early" or "late" or "later" or "probably" or "possibly" or "of";
+            rough |= (lead[^1] is "reckons" or "reckon" && (NumberWords.At(tokens, at + lead.Length) is not null || Word(at + lead.Length) is "about" or "a")) || lead[^1] is "roughly" or "approximately" or "takes" or "taking" or "sometime" or "time" or "early" or "late" or "later" or "probably" or "possibly" or "of";
             at += lead.Length;
             if (Plain(at) is { } read && (Sure(Word(from)) || read.Due.Day is not null && lead.Length > 1 || NumberWords.At(tokens, at) is null || Word(at - 1) is "within" or "another" or "takes"))
                 return (read.Due with { Rough = read.Due.Rough || (rough && read.Due.Day > today) }, read.To);

@@ -29,7 +29,7 @@ internal sealed partial class Listener
 
     private const string Day = "(?:tomorrow|tonight|later|monday|tuesday|wednesday|thursday|friday|saturday|sunday|the weekend|next week|another (?:day|night|time)|the morning|after (?:tea|lunch|dinner))";
 
-    [GeneratedRegex("^(?:and |so |but |,)*(?<x>.+?) (?:is|'s|are|'re|can be|will be|'ll be) (?:(?:a|an|another|one|the next|next|my next|just|all|strictly) )*(?:job|jobs|task|one|work|fun|pleasure)? ?for " + Day + "\\b|^(?:and |so |but |,)*(?<x>.+?) (?:is|'s|are) " + Day + " 's (?:job|work|problem|task|fun)\\b")]
+    [GeneratedRegex("^(?:and |so |but |,)*(?<x>.+?) (?:is|'s|are|'re|can be|will be|'ll be) (?:(?:a|an|another|one|the next|next|my next|just|all|strictly) )*(?:job|jobs|task|one|work|fun|pleasure)? ?for " + Day + "\\b|^(?:and |so |but |,)*(?<x>.+?) (?:is|'s|are) (?:a )?" + Day + "(?: 's)? (?:job|work|problem|task|fun)\\b")]
     private static partial Regex JobFor();
 
     [GeneratedRegex("^(?:and |so |but |then |,)*(?:(?:this|that|these|those)(?: one| ones| two)? )?(?:i|we)(?: 'll| will| shall)? (?<v>[a-z]+) (?<o>it |them |this |that |these |those |em |that one |this one )?(?<r>.*)$")]
@@ -56,7 +56,7 @@ internal sealed partial class Listener
             var numbers = Picked(from, to);
             thing = numbers.Count == 1 && Word(from) == "number" ? Select(row with { Others = [] }, numbers[0], "") : numbers.Count > 1 ? SelectAll(row, numbers) : null;
         }
-        else if (DoesLater().Match(line) is { Success: true } later && (Ahead().IsMatch(line) || In(clause.From, clause.To).Any(p => p is DuePhrase)) && (later.Groups["o"].Length > 0 || Regex.IsMatch(line, "^(?:and |so |but )*(?:this|that|these|those)(?: one| ones| two)? (?:i|we)\\b")) && !later.Groups["v"].Value.EndsWith("ed", StringComparison.Ordinal) && ThingsIn(clause.Tokens(later.Groups["r"]).From, clause.To).Count == 0)
+        else if (DoesLater().Match(line) is { Success: true } later && (Ahead().IsMatch(line) || In(clause.From, clause.To).Any(p => p is DuePhrase)) && (later.Groups["o"].Length > 0 || pending is [.., { To: var named }] && named == clause.From || Regex.IsMatch(line, "^(?:and |so |but )*(?:this|that|these|those)(?: one| ones| two)? (?:i|we)\\b")) && !later.Groups["v"].Value.EndsWith("ed", StringComparison.Ordinal) && ThingsIn(clause.Tokens(later.Groups["r"]).From, clause.To).Count == 0)
             thing = later.Groups["o"].Value is "them " or "these " or "those " or "em " && pending.Count == 0 && topic is null && LastThing() is { } one ? context.Last.Select(About).LastOrDefault(t => t is { Ids.Count: > 1 } && t.Ids.Contains(one.Ids[0])) ?? one : Kin();
         if (thing is null or { Sort: not (ThingSort.Part or ThingSort.Line) } || thing.Ids.Count == 0)
             return -1;

@@ -33,9 +33,11 @@ internal sealed partial class Listener
             () => Question(at, end, false) ?? -1,
             () => Naming(clause),
             () => Access(clause, rest),
+            () => HandBack(clause, rest),
             () => GoBack(clause),
             () => Lent(clause, rest),
             () => StaysTill(clause),
+            () => Journey(clause),
             () => Awaited(clause),
             () => Waiting(clause),
             () => BuyOfOne(clause, rest),
@@ -209,7 +211,11 @@ internal sealed partial class Listener
             end = to;
         }
 
+        if (cue == "remind me" && Regex.IsMatch(said, "remind me (?:about|to)\\b"))
+            return null;
         var thing = sort is "where" && Regex.IsMatch(said, "\\bbag|tray|box\\b") && ThingIn(from, end) is null ? null : AskedOf(from, end);
+        if (!marked && thing is not null && sort is "done" or "how many" or "where" or "size")
+            end = skipTo = Musing(end);
         var all = Range(from, end).Where(i => !tokens[i].IsBreak);
         topic = thing is { Others.Count: 0 } ? thing : topic;
         if (thing is null && sort is "what" or "done" && !In(from, end).Any(p => p is ActPhrase) && !Regex.IsMatch(said, "\\b(?:bag|tray|box|tin|drawer|shelf)\\b"))
@@ -224,6 +230,22 @@ internal sealed partial class Listener
             Add(new Asked(sort, thing with { Others = [], Ids = [.. thing.Others.SelectMany(o => o.Ids).Concat(thing.Ids).Distinct()] }, Said(from, end)), all);
         else
             Add(new Asked(sort, thing, Said(from, end)), all);
+        return end;
+    }
+
+    /// <summary>One past what is said behind a question and tells of nothing: "I must have", "blowed if I can remember", "or did I not".</summary>
+    private int Musing(int end)
+    {
+        while (end < tokens.Count && (tokens[end].Sort == TokenSort.Comma || Word(end) is "or" or "but" or "and"))
+        {
+            int next = end + 1;
+            while (next < tokens.Count && !tokens[next].IsBreak)
+                next++;
+            if (In(end, next).Any(p => p is not (WordPhrase or BreakPhrase) && !(p is ActPhrase act && Lexicon.Fillers.Contains(act.Word))) || !Range(end, next).Any(k => Word(k) is "i" or "we" or "me" or "must" or "surely" or "he" or "she" or "they"))
+                break;
+            end = next;
+        }
+
         return end;
     }
 
