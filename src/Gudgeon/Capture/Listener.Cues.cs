@@ -126,14 +126,16 @@ internal sealed partial class Listener
             return -1;
         var said = Range(clause.From, clause.To).Select(Word).ToList();
         bool place = In(clause.From, clause.To).Any(p => p is PlacePhrase) || said.Any(w => PlaceWords.Contains(w) || w is "with" or "to");
-        bool told = said.Any(w => w is "found" or "got" or "spotted") || (said.Any(w => w is "was" or "were") && place);
-        bool it = things.Count > 0 || said.Any(w => w is "it" or "that" or "he" or "them" or "they" or "her" or "him") || In(clause.From, clause.To).OfType<LotPhrase>().Any(l => l.Lot.Fastener == lacking.Thing.Fastener || lacking.Lots.Any(x => x.Fastener == l.Lot.Fastener));
-        if (!told || !it || !place && !said.Contains("found") || In(clause.From, clause.To).Any(p => p is LotPhrase { Lot.Size.IsEmpty: false }))
+        bool shown = said is [.., "here" or "there", "it" or "he" or "they", "is" or "are"] || (said is ["here" or "there", "'s" or "is", ..] && things.Count > 0) || Regex.IsMatch(clause.Line, "\\b(?:turned|showed) up\\b|\\bfished (?:it|him|them) out\\b|^(?:the )?[a-z]+ (?:had|got) (?:it|him|them)$");
+        bool told = shown || said.Any(w => w is "found" or "got" or "spotted") || (said.Any(w => w is "was" or "were") && place);
+        bool it = things.Count > 0 || said.Any(w => w is "it" or "that" or "he" or "them" or "they" or "her" or "him" or "one") || shown || In(clause.From, clause.To).OfType<LotPhrase>().Any(l => l.Lot.Fastener == lacking.Thing.Fastener || lacking.Lots.Any(x => x.Fastener == l.Lot.Fastener));
+        if (!told || !it || !place && !shown && !said.Contains("found") || In(clause.From, clause.To).Any(p => p is LotPhrase { Lot.Size.IsEmpty: false }))
             return -1;
-        Add(new Found(lacking.Thing, lacking.Lots, ""), Whole(clause));
+        int end = skipTo = Whereabouts(clause.To);
+        Add(new Found(lacking.Thing, lacking.Lots, ""), Range(clause.From, end).Where(k => !tokens[k].IsBreak));
         foundAt = facts.Count - 1;
         Speak(lacking.Thing, clause.From);
-        return clause.To;
+        return end;
     }
 
     /// <summary>"sandwich bags over both ends", "closed the end with tape", "stuck a bung in the top hose": an opening was stopped.</summary>

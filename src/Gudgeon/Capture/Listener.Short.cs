@@ -63,7 +63,7 @@ internal sealed partial class Listener
     [GeneratedRegex("^(?:and |so |but |then |now )*(?:i |we )?(?:'ve |have )?(?:dropped one|lost one|one (?:rolled|pinged|flew|fell|dropped|went|got lost)|(?:that|one|it) one?(?: 's|'s| is| has)? ?gone)\\b.*$")]
     private static partial Regex OneGone();
 
-    [GeneratedRegex("^(?:and |so |but |,)*(?:(?:i|we|that|it|they|there)(?: 'm| 're| 's| am| are| is| was| were| 've| have)*|(?<x>.+?) (?:is|'s|are|was|were|came up|comes up|has|have))(?: got| still| now)* (?<n>a|an|one|two|three|four|five|six|\\d+) (?:(?<f>bolt|nut|stud|screw|washer|clip|dowel|circlip)s? )?(?:short|missing|light|too few)(?: (?:for|on|of|from) (?:it|them|that|the lot))?$")]
+    [GeneratedRegex("^(?:and |so |but |,)*(?:(?:(?:i|we|that|it|they|there)(?: 'm| 're| 's| am| are| is| was| were| 've| have)*|(?<x>.+?) (?:is|'s|are|was|were|came up|comes up|has|have))(?: got| still| now)* )?(?<n>a|an|one|two|three|four|five|six|\\d+) (?:(?<f>bolt|nut|stud|screw|washer|clip|dowel|circlip)s? )?(?:is |'s |are |of them )*(?:short|missing|light|too few)(?: (?:for|on|of|from) (?:it|them|that|the lot))?$")]
     private static partial Regex Lacks();
 
     [GeneratedRegex("^(?:and |so |but |oh |ah |aha |ha |wait |then |good news |finally |eventually |at last |,)*(?:i |we |'ve |have |just |finally )*(?:found|got) (?:it|them|him|the bugger|the little bugger|the sod|that one|the missing one|the lost one|the other one|it again)(?: back| again)?\\b(?<w>.*)$|^(?:it|they)(?: 's|'s| has| have)? ?(?:turned up|come to light)\\b(?<w>.*)$")]
@@ -85,10 +85,11 @@ internal sealed partial class Listener
         if (FoundIt().Match(clause.Line) is { Success: true } found && (facts.OfType<Missing>().LastOrDefault() ?? context.Short.LastOrDefault()) is { } lacking)
         {
             string where = found.Groups["w"].Value.Trim(' ', ',');
-            Add(new Found(lacking.Thing, lacking.Lots, where), Range(clause.From, clause.To));
+            int end = skipTo = Whereabouts(clause.To);
+            Add(new Found(lacking.Thing, lacking.Lots, where), Range(clause.From, end).Where(k => !tokens[k].IsBreak));
             foundAt = facts.Count - 1;
             Speak(lacking.Thing, clause.From);
-            return clause.To;
+            return end;
         }
 
         if (OneGone().IsMatch(clause.Line) && (draft?.Of ?? topic) is { } of && Regex.IsMatch(clause.Line, "gone|rolled|somewhere|lost|find|vanish|down|never|behind|pinged|flew|dark"))
