@@ -31,7 +31,7 @@ internal sealed partial class Listener
         pending.RemoveAll(p => p.From >= clause.From);
         Flush();
         if (named.Thing.Sort == ThingSort.Part)
-            About(named.Thing.Ids.Count == 1 && named.Thing.Others.Count == 0 ? named.Thing : named.Thing with { Ids = [], Others = [], Where = "one of them", Name = index.NameOf(named.Thing.Kind) }, all, t => new Missing(t, []));
+            About(named.Thing.Ids.Count == 1 && named.Thing.Others.Count == 0 || named.Thing.Others.Count > 0 && named.Thing.Others.Count + 1 < index.Parts(named.Thing.Kind).Count ? named.Thing : named.Thing with { Ids = [], Others = [], Where = "one of them", Name = index.NameOf(named.Thing.Kind) }, all, t => new Missing(t, []));
         else
             About(things.Joint(named.Thing, named.Thing.Fastener.Length > 0 ? named.Thing.Fastener : "bolt"), all, t => new Missing(t, [new Lot { Count = count, Fastener = named.Thing.Fastener.Length > 0 ? named.Thing.Fastener : "bolt" }]));
         Speak(named.Thing, clause.From);

@@ -92,6 +92,14 @@ internal sealed partial class Listener
         if (clause.OfType<AmountPhrase>().FirstOrDefault(a => a.Amount.Unit is "l" or "ml" or "pint" or "quart" or "gallon" or "cc") is not { } amount || clause.OfType<ActPhrase>().Any(a => a.Act is Act.Drain or Act.Buy or Act.On) || Range(from, end).Any(k => Word(k) is "need" or "fill" or "filled" or "takes" or "holds" or "refilled" or "added" or "new" or "fresh" or "poured"))
             return false;
         int fluid = Range(from, end).FirstOrDefault(k => Fluids.Contains(Word(k)) && Word(k + 1) is not ("pump" or "filter" or "tank" or "cooler" or "line" or "pipe" or "hose" or "seal"), -1);
+        // "eleven litres came out" of the hoses just parted.
+        if (fluid < 0 && Range(from, end).Any(k => Word(k) is "came" or "ran" or "poured") && Range(from, end).Any(k => Word(k) == "out") && facts.OfType<Parted>().LastOrDefault() is { Line.Ids: [var opened, ..] } && index.Engine.Lines.TryGetValue(opened, out var line) && line.Circuit is Gudgeon.Engine.Circuit.Coolant or Gudgeon.Engine.Circuit.Fuel)
+        {
+            Flush();
+            Add(new Drained(line.Circuit.ToString().ToLowerInvariant(), amount.Amount, null), Range(from, end).Where(k => !tokens[k].IsBreak));
+            return true;
+        }
+
         if (fluid < 0 || !(Word(amount.To) == "of" || Range(from, end).Any(k => Word(k) is "out" or "in" or "into" or "came" or "ran")))
             return false;
         Flush();

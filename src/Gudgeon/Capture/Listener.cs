@@ -264,6 +264,8 @@ internal sealed partial class Listener
     /// <summary>"oil jet, for cylinder two", "the phaser of the intake", "rocker shaft left": which of several is told after the name.</summary>
     private Phrase Narrowed(Phrase phrase, int to)
     {
+        if (phrase is ThingPhrase { Thing: { Sort: ThingSort.Line, Others: [{ Ids.Count: 1 } second], Ids.Count: 1 } pair } both1 && (Range(phrase.From - 1, phrase.To + 1).Any(k => Word(k) == "both") || NumberWords.At(tokens, phrase.From - 1) is { Int: 2 }))
+            return both1 with { Thing = pair with { Ids = [.. pair.Ids, .. second.Ids], Others = [] }, Plural = true };
         if (phrase is not ThingPhrase { Thing: { Others.Count: > 0, Kind.Length: > 0 } several } named || several.Others.Any(o => o.Kind != several.Kind))
             return phrase;
         int at = phrase.To < to && tokens[phrase.To].Sort == TokenSort.Comma ? phrase.To + 1 : phrase.To;
