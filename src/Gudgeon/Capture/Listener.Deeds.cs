@@ -314,7 +314,7 @@ internal sealed partial class Listener
             lastDeed = (act, all[0]);
         switch (act)
         {
-            case Act.Part or Act.Off or Act.Undo or Act.Cap when thing.Sort == ThingSort.Line && thing.Ids.Select(i => i.Split('.')[0]).Distinct().Count() > 1 && all.Any(k => Word(k) is "both" || Word(k - 1) is "both" || Word(k + 1) is "both"):
+            case Act.Part or Act.Off or Act.Undo or Act.Cap when thing.Sort == ThingSort.Line && thing.Ids.Select(i => i.Split('.')[0]).Distinct().Count() > 1 && (all.Any(k => Word(k) is "both" || Word(k - 1) is "both" || Word(k + 1) is "both") || thing.Ids.All(i => facts.Any(f => f is Parted { Line.Ids: [var parted] } && parted == i))):
                 // "both oil cooler lines": there and back are two.
                 foreach (var line in thing.Ids.GroupBy(i => i.Split('.')[0]))
                     Apply(act, thing with { Ids = [.. line], Name = index.Engine.Lines[line.First()].Name }, all);
