@@ -85,4 +85,19 @@ internal sealed partial class Listener
 
         return string.Join(" ", words).Trim();
     }
+
+    private int CapWith(List<Phrase> clause, int i, int end)
+    {
+        int with = Enumerable.Range(clause[i].To, Math.Max(0, end - clause[i].To)).FirstOrDefault(k => Word(k) is "with", -1);
+        if (with < 0 || facts.Count == 0)
+            return i;
+        int stop = with + 1;
+        while (stop < end && !tokens[stop].IsBreak && Word(stop) is not ("and" or "so"))
+            stop++;
+        if (facts[^1] is Capped capped)
+            facts[^1] = capped with { With = Said(with + 1, stop), Spans = [.. capped.Spans, .. Spans(Range(with, stop))] };
+        while (i + 1 < clause.Count && clause[i + 1].To <= stop)
+            i++;
+        return i;
+    }
 }
