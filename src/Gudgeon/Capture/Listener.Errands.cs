@@ -13,7 +13,7 @@ internal sealed partial class Listener
     /// <summary>The head of a list that stood alone: what follows in the next sentences is on the list.</summary>
     private (int From, int To, string Seal)? head;
 
-    private sealed class Item(Thing thing, int from)
+    private sealed class Wanted(Thing thing, int from)
     {
         public Thing Thing { get; set; } = thing;
         public List<Lot> Lots { get; } = [];
@@ -72,7 +72,7 @@ internal sealed partial class Listener
         return to;
     }
 
-    private void Purchase(List<Item> items, IEnumerable<int> opening)
+    private void Purchase(List<Wanted> items, IEnumerable<int> opening)
     {
         Flush();
         Unsaid();
@@ -83,9 +83,9 @@ internal sealed partial class Listener
     }
 
     /// <summary>The things of a list, up to where something else is told; none where that cuts a thought in two. <paramref name="goods"/>: a list also holds what no part is, a tube of sealant.</summary>
-    private List<Item> Listed(int from, int to, string seal, bool goods)
+    private List<Wanted> Listed(int from, int to, string seal, bool goods)
     {
-        var items = new List<Item>();
+        var items = new List<Wanted>();
         for (int at = from; at < to;)
         {
             if (tokens[at].IsBreak || Links.Contains(Word(at)) && phrases.All(p => p.From != at || p is WordPhrase))
@@ -105,16 +105,16 @@ internal sealed partial class Listener
         return items;
     }
 
-    private bool Ware(Thing ware, int from, int to, List<Item> items)
+    private bool Ware(Thing ware, int from, int to, List<Wanted> items)
     {
         while (from < to && Links.Contains(Word(from)))
             from++;
-        items.Add(new Item(ware with { Name = Said(from, to) }, from) { To = to });
+        items.Add(new Wanted(ware with { Name = Said(from, to) }, from) { To = to });
         return from < to;
     }
 
     /// <summary>One stretch of a list: a thing, how many of it and what size.</summary>
-    private bool Goods(int from, int to, string seal, List<Item> items)
+    private bool Goods(int from, int to, string seal, List<Wanted> items)
     {
         int before = items.Count;
         LotPhrase? sized = null;
@@ -139,7 +139,7 @@ internal sealed partial class Listener
                     sized = lot;
                     break;
                 case DetailPhrase { Detail: "gasket" or "seal" or "O-ring" } detail when Word(detail.From - 1) is "its" or "their" && items is [.., { Thing.Sort: ThingSort.Part } owner]:
-                    items.Add(new Item(SealOf(owner.Thing, detail.Detail), detail.From) { To = detail.To });
+                    items.Add(new Wanted(SealOf(owner.Thing, detail.Detail), detail.From) { To = detail.To });
                     break;
                 case DetailPhrase { Detail: "gasket" or "seal" or "O-ring" } detail when Word(detail.To) is "for" or "of":
                     piece = detail;
@@ -148,7 +148,7 @@ internal sealed partial class Listener
                     var thing = piece is not null ? SealOf(named.Thing, piece.Detail) : seal.Length > 0 && named.Thing.Sort == ThingSort.Part ? SealOf(named.Thing, seal) : named.Thing;
                     if (sized is not null && thing.Sort == ThingSort.Part)
                         thing = things.Joint(thing, sized.Lot.Fastener.Length > 0 ? sized.Lot.Fastener : "bolt");
-                    var item = new Item(thing, sized?.From ?? piece?.From ?? named.From) { To = named.To };
+                    var item = new Wanted(thing, sized?.From ?? piece?.From ?? named.From) { To = named.To };
                     if (thing.Sort == ThingSort.Fasteners)
                         item.Lots.Add((sized?.Lot ?? new Lot()) with { Count = sized?.Lot.Count ?? named.Told ?? count, Fastener = thing.Fastener });
                     else if ((named.Number ?? count) is { } n and > 1)
