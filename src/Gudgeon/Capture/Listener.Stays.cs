@@ -6,17 +6,17 @@ namespace Gudgeon.Capture;
 internal sealed partial class Listener
 {
     /// <summary>Where it stays: on, in, there, where it is.</summary>
-    private const string Where1 = "(?:on|in|put|be|alone|there|here|in place|in position|(?:right )?where (?:it|they|she|he|that) (?:is|are|'s|'re|was|were|belongs?|sits?|stands?|lies?)|as (?:it is|is|they are)|bolted|attached|fixed|fitted|mounted|down|up)";
+    private const string StaysWhere = "(?:on|in|put|be|alone|there|here|in place|in position|(?:right )?where (?:it|they|she|he|that) (?:is|are|'s|'re|was|were|belongs?|sits?|stands?|lies?)|as (?:it is|is|they are)|bolted|attached|fixed|fitted|mounted|down|up)";
 
     /// <summary>Nothing more, or how long or why.</summary>
-    private const string Then1 = "(?=$| ?,| till| until| til| for| as| because| cos| tonight| today| now| this| too| then)";
+    private const string ThenWhy = "(?=$| ?,| till| until| til| for| as| because| cos| tonight| today| now| this| too| then)";
 
-    private const string Aside1 = "(?:and |so |but |then |just |i |we |he |she |they |i 'm |i am |we 're |'ll |'ve |have |says? |said |reckons |gonna |going to |better |best |might |can |please |with |only )*";
+    private const string Openers = "(?:and |so |but |then |just |i |we |he |she |they |i 'm |i am |we 're |'ll |'ve |have |says? |said |reckons |gonna |going to |better |best |might |can |please |with |only )*";
 
-    [GeneratedRegex("^" + Aside1 + "(?:leaving|leave|left(?= the| my| it| that| her| him| them| both| all| [a-z]+s )|keeping|keep) (?<x>.+?) (?:well |right |just |all )*(?:" + Where1 + "|till|until)\\b(?: for now)?(?<w>.*)$"
-        + "|^" + Aside1 + "(?<x>.+?) (?:(?:is|are|'s|'re|was|were|am|to|will|'ll|can|could|may|might|as|well|gonna|going to|has|have|just|also|both|all|still|been|gets?) )*(?:stays?|stayed|staying|stopping(?= (?:in|on|there|put|where)\\b)|remains?|remained|remaining|bides?|biding|(?<=\\bgets? )left|(?<=\\b(?:can|could|may|might|will|'ll|well|gonna|going to) )(?:stop|rest|sit(?! till| until))|left|(?:i|we|he|she|they) (?:(?:am|'m|are|'re|have|'ve|just) )*(?:leave|leaving|left)) ?(?:(?:right|just|well|all|firmly|bolted) )*(?:" + Where1 + "\\b|(?<!(?<!gets? )left ?)" + Then1 + ")(?<w>.*)$"
-        + "|^(?:just |so |and |we |i |'ll )*(?:leave|leaving) (?<x>it|them|that|her|him)$|^" + Aside1 + "(?<x>.+?) stops (?:in|on|put|there)$"
-        + "|^" + Aside1 + "(?<x>.+?) (?:sits?|stops?) (?:right |just )*where (?:it|they|she|he) (?:is|are|'s)\\b(?<w>.*)$"
+    [GeneratedRegex("^" + Openers + "(?:leaving|leave|left(?= the| my| it| that| her| him| them| both| all| [a-z]+s )|keeping|keep) (?<x>.+?) (?:well |right |just |all )*(?:" + StaysWhere + "|till|until)\\b(?: for now)?(?<w>.*)$"
+        + "|^" + Openers + "(?<x>.+?) (?:(?:is|are|'s|'re|was|were|am|to|will|'ll|can|could|may|might|as|well|gonna|going to|has|have|just|also|both|all|still|been|gets?) )*(?:stays?|stayed|staying|stopping(?= (?:in|on|there|put|where)\\b)|remains?|remained|remaining|bides?|biding|(?<=\\bgets? )left|(?<=\\b(?:can|could|may|might|will|'ll|well|gonna|going to) )(?:stop|rest|sit(?! till| until))|left|(?:i|we|he|she|they) (?:(?:am|'m|are|'re|have|'ve|just) )*(?:leave|leaving|left)) ?(?:(?:right|just|well|all|firmly|bolted) )*(?:" + StaysWhere + "\\b|(?<!(?<!gets? )left ?)" + ThenWhy + ")(?<w>.*)$"
+        + "|^(?:just |so |and |we |i |'ll )*(?:leave|leaving) (?<x>it|them|that|her|him)$|^" + Openers + "(?<x>.+?) stops (?:in|on|put|there)$"
+        + "|^" + Openers + "(?<x>.+?) (?:sits?|stops?) (?:right |just )*where (?:it|they|she|he) (?:is|are|'s)\\b(?<w>.*)$"
         + "|^(?:and |but |with |only )*(?<x>[a-z][a-z' ]*?) (?:(?:is|are|was|were|'s|'re|has been|have been|all|still|left|just) )*(?:still|left) (?:all )?(?:in|on|attached|hanging|fitted|bolted|sitting|stuck(?= (?:to|on|in|down|up)\\b))(?: (?:to|on|in|off|onto|up|down|there))?(?: (?:it|them|there|place|position|the (?:block|head|engine|crank|case|car|bike|rod|rods|motor)|its? [a-z]+|their [a-z]+))?(?: for now| yet| too)?(?<w>)$"
         + "|^(?:i 'm |i am |we 're |and |but )*(?:leaving|not (?:removing|touching|taking off|pulling|taking|dropping|lifting|disturbing|shifting|undoing)) (?<x>.+?)(?: off| out)?(?: for now| alone)?(?<w>)$")]
     private static partial Regex Stays();

@@ -64,7 +64,7 @@ internal sealed partial class Listener
         var heavy = unused.Where(u => Tokeniser.Cut(u.Of(text)) is var left && Range(0, left.Count).Any(k => Strange(left, k))).ToList();
         foreach (var fact in facts.Where(f => f is not (Asked or QuestionToSelf or Planned or Noted or Corrected or StruckOut or Named or Did or GoesBack)).ToList())
         {
-            bool turned = fact is not (ToBuy or LeftOn or AccessLearned or WaitingFor) && heavy.Any(u => fact.Spans.Any(s => u.Start < fact.Spans.Max(e => e.End) && Beside(u, s)));
+            bool turned = fact is not (ToBuy or LeftOn or AccessLearned or WaitingFor) && heavy.Any(u => !(fact is Put && Tokeniser.Cut(u.Of(text)).All(w => Lexicon.Persons.Contains(w.Text) || Lexicon.Passing.Contains(w.Text) || Lexicon.Fillers.Contains(w.Text))) && fact.Spans.Any(s => u.Start < fact.Spans.Max(e => e.End) && Beside(u, s)));
             bool vague = fact switch
             {
                 AccessLearned { Ways: [var way] } access => way.Append(access.Target).Any(t => Doubtful(t, fact)),
