@@ -6,7 +6,7 @@ namespace Gudgeon.Tests.Capture;
 /// <summary>
 /// One way of writing for facts that mean the same, applied alike to what was due and to what was heard: several parts
 /// of which the same is told may stand in one fact or in several, an inch thread needs no "in", a place is
-/// numbered in figures. What is told of a part, how many, how big and where is never changed.
+/// numbered in figures, and what comes off first is what comes off before. What is told of a part, how many, how big and where is never changed.
 /// </summary>
 internal static partial class SameMeaning
 {
@@ -72,7 +72,7 @@ internal static partial class SameMeaning
     {
         public static Told Read(string code)
         {
-            string fact = InchThread().Replace(code.Replace("big-end", "big end", StringComparison.Ordinal).Replace("O-ring", "o-ring", StringComparison.Ordinal), "$1$2$3");
+            string fact = InchThread().Replace(code.Replace("big-end", "big end", StringComparison.Ordinal).Replace("O-ring", "o-ring", StringComparison.Ordinal).Replace("asked what first ", "asked before ", StringComparison.Ordinal), "$1$2$3");
             if (fact.Contains(" -> ", StringComparison.Ordinal))
                 fact = NumberAtEnd().Replace(fact, m => (Array.IndexOf(Numbers, m.Value) + 1).ToString(CultureInfo.InvariantCulture));
             if (OfParts().Match(fact) is not { Success: true } of || Ids(of.Groups["ids"].Value) is not { } ids)

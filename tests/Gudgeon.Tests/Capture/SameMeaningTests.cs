@@ -11,6 +11,7 @@ public class SameMeaningTests
     [InlineData("undone carb.1: 2 nut 5/16 in -> tin", "undone carb.1: 2 nut 5/16 -> tin")]
     [InlineData("put head.1 -> jar seven", "put head.1 -> jar 7")]
     [InlineData("corrected head.1: count => 12", "corrected head.1: count 10 => 12")]
+    [InlineData("asked what first sump.1", "asked before sump.1")]
     public void Means_the_same(string due, string heard)
     {
         var (missed, wrong) = SameMeaning.Compare(due.Split(" & "), heard.Split(" & "));
