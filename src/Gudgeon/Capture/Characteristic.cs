@@ -64,12 +64,20 @@ internal sealed record Characteristic(string Name, string Kind, Quantity Quantit
         return book;
     }
 
+    /// <summary>The reading of that name that is taken on a kind of part, where one is listed.</summary>
+    public static Characteristic? Known(string name, string kind) => Listed.GetValueOrDefault((name, kind));
+
+    private static readonly Dictionary<(string, string), Characteristic> Listed = Lexicon.Rows("readings").DistinctBy(r => (r[0], r[1])).ToDictionary(r => (r[0], r[1]), Of);
+
+    private static Characteristic Of(string[] row) =>
+        new(row[0], row[1], Enum.Parse<Quantity>(row[2]), decimal.Parse(row[3], CultureInfo.InvariantCulture), decimal.Parse(row[4], CultureInfo.InvariantCulture)) { Series = row[5] == "row", Shy = row[5] == "shy" };
+
     private static PhraseBook<Characteristic> Build()
     {
         var book = new PhraseBook<Characteristic>();
         foreach (string[] row in Lexicon.Rows("readings"))
         {
-            var what = new Characteristic(row[0], row[1], Enum.Parse<Quantity>(row[2]), decimal.Parse(row[3], CultureInfo.InvariantCulture), decimal.Parse(row[4], CultureInfo.InvariantCulture)) { Series = row[5] == "row", Shy = row[5] == "shy" };
+            var what = Of(row);
             foreach (string word in row[6].Split("; "))
                 book.Add(word, what);
         }

@@ -18,6 +18,9 @@ public sealed record Amount(decimal Value, string Unit, string Said)
 /// <summary>A reading or several. <paramref name="What"/> is the characteristic: bore, end float, compression.</summary>
 public sealed record Measured(string What, Thing? Thing, IReadOnlyList<Amount> Values, string At, string Words) : Fact
 {
+    /// <summary>The words number the values: one for each, in order.</summary>
+    public bool InOrder { get; init; }
+
     public override string Code => $"measured {What}{(Thing is null ? "" : " " + Thing.Code)}: {string.Join(" ", Values.Select(v => v.Code))}";
     public override string Echo => $"{What}{(Thing is null ? "" : ", " + Thing.Full)}{(At.Length > 0 ? ", " + At : "")}: {string.Join(", ", Values.Select(v => v.Text))} (“{Words}”)";
 }

@@ -112,7 +112,12 @@ internal sealed partial class Listener
 
     private void Measure(MeasurePhrase phrase)
     {
-        var read = phrase.Read;
+        foreach (var read in phrase.Read.More.Prepend(phrase.Read))
+            Measure(read);
+    }
+
+    private void Measure(MeasureRead read)
+    {
         if (read.Thing is null && read.Readings is [{ What: "loosening torque" } torque] && (draft?.Of ?? topic) is { } held)
             read = read with { Readings = [torque with { Thing = held.Sort == ThingSort.Fasteners ? held with { Sort = ThingSort.Part } : held }] };
         if (read.Thing is null && read.Readings[0] is { Thing: null, What: "play" or "run-out" or "backlash" or "taper" } && (pending.Count > 0 ? pending[^1].Thing : topic) is { } wobbly)
@@ -122,7 +127,9 @@ internal sealed partial class Listener
         }
 
         var all = Range(read.From, read.To).Where(i => !tokens[i].IsBreak);
-        if (read.Readings.Count == 1)
+        if (read.Asks)
+            doubts.Add(new Doubt(DoubtSort.Figure, $"{read.Readings[0].What}: {string.Join(" ", read.Readings[0].Values.Select(v => v.Code))}? It is unlike the others.", Words(all), [.. read.Readings.Select(r => new Reading(r.Echo, [r with { Spans = Spans(all) }]))], Spans(all)));
+        else if (read.Readings.Count == 1)
             About(read.Readings[0].Thing ?? new Thing(ThingSort.Part, "", [], ""), all, t => read.Readings[0] with { Thing = read.Readings[0].Thing is null ? null : t });
         else
         {

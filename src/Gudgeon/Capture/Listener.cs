@@ -38,6 +38,12 @@ internal sealed partial class Listener
 
     public Heard Hear()
     {
+        foreach (var (first, past) in measures.FindRows().ToList())
+        {
+            for (int k = first; k < past; k++)
+                tokens[k] = tokens[k].IsEnd ? tokens[k] with { Sort = TokenSort.Comma } : tokens[k];
+        }
+
         for (int from = 0; from < tokens.Count;)
         {
             int to = from;
@@ -130,7 +136,7 @@ internal sealed partial class Listener
             }
 
             int end = ClauseEnd(at, to);
-            int next = Shaped(at, end, to);
+            int next = phrases.Any(p => p is MeasurePhrase { Read.IsRow: true } && p.From >= at && p.From < end) ? at : Shaped(at, end, to);
             if (next > at)
             {
                 at = next;
@@ -209,7 +215,7 @@ internal sealed partial class Listener
             if (measures.At(at, to) is { } read && read.From >= from && !Range(read.To - 1, read.To + 1).Any(k => PlaceReader.IsPreposition(Word(k)) && places.At(k) is { Place.Sort: PlaceSort.Container }))
             {
                 list.RemoveAll(p => p.From >= read.From);
-                if (list.LastOrDefault(p => p is not WordPhrase { Filler: true }) is ThingPhrase named && named.To >= read.From - 2 && named.Thing.Sort == ThingSort.Part && (read.Thing is null || read.Thing.Kind == named.Thing.Kind || named.Thing.Kind == "crank" || (read.Thing.Kind == "crank" && named.Thing.Kind is "rod-shell" or "main-shell")))
+                if (!read.IsRow && list.LastOrDefault(p => p is not WordPhrase { Filler: true }) is ThingPhrase named && named.To >= read.From - 2 && named.Thing.Sort == ThingSort.Part && (read.Thing is null || read.Thing.Kind == named.Thing.Kind || named.Thing.Kind == "crank" || (read.Thing.Kind == "crank" && named.Thing.Kind is "rod-shell" or "main-shell")))
                 {
                     // "crank run-out", "valve spring free length": the part belongs to the reading.
                     var whole = read.Thing ?? (named.Thing with { Others = [], Ids = [.. named.Thing.Ids.Concat(named.Thing.Others.SelectMany(o => o.Ids))], Name = named.Thing.Others.Count > 0 ? index.NameOf(named.Thing.Kind) + "s" : named.Thing.Name });

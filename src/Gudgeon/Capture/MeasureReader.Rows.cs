@@ -1,199 +1,291 @@
 namespace Gudgeon.Capture;
 
-/// <summary>Rows of readings, each with the position it was taken at: "mains, one is 60.73, two and three are 60.72".</summary>
+/// <summary>Rows of readings: what is measured and of which, then the figures: "mains, one is 60.73, two and three are 60.72".</summary>
 internal sealed partial class MeasureReader
 {
-    private static readonly HashSet<string> RowLinks = ["is", "'s", "are", "was", "were", "at", "reads", "read", "measures", "measured", "mikes", "miked", "comes", "came", "out", "makes", "gives", "gave", "shows", "about", "on", "in", "to", "got", "has", "a", "just", "only", "up", "both", "each", "also", "again", "too", "stands", "sits"];
+    private static readonly Characteristic Lash = new("valve clearance", "", Quantity.Length, 0.01m, 1.2m);
+    private static readonly Characteristic Stands = new("protrusion", "liner", Quantity.Length, -0.5m, 2);
 
-    /// <summary>One figure of a row: where it was taken, which tokens tell it, and what it came to.</summary>
-    private sealed record RowItem(IReadOnlyList<int> Positions, int From, int To, decimal Value, string Unit, int FigureFrom, int FigureTo, bool Copied = false, bool Linked = false);
+    /// <summary>Rows of the note by the token they begin at.</summary>
+    private readonly Dictionary<int, RowRead> rows = [];
 
-    /// <summary>Readings of a row that stand further on, by the token they start at.</summary>
-    private readonly Dictionary<int, MeasureRead> ahead = [];
+    private sealed record RowRead(Head Head, IReadOnlyList<Cell> Cells, int To);
 
-    /// <summary>The first reading of a row; the others wait until the words come to them.</summary>
-    private MeasureRead? Row(int at, int end)
+    /// <summary>Finds the rows of a note: from the first to one past the last token of each. A full stop in a row is a pause.</summary>
+    public IEnumerable<(int From, int To)> FindRows()
     {
-        int start = at;
-        var (spots, to) = Spot(at, end, "");
-        int noun = spots.Count > 0 ? to : Word(at) is "the" ? at + 1 : at;
-        if (Characteristic.Book.Longest(tokens, noun) is not { Values: [var what, ..] } found || (spots.Count > 0 && noun == at))
-            return null;
-        (what, to) = Qualify(at, what, found.To, end);
-        if (spots.Count > 0 && Spot(at, end, what.Kind, what.Name) is { Spots.Count: > 0 } again)
-            spots = again.Spots;
-        // "big end clearance": of which bearing, so that the positions have a name.
-        if (what.Kind.Length == 0 && what.Name == "clearance")
-            what = what with { Kind = Enumerable.Range(noun, to - noun).Any(i => Word(i) is "big" or "rod") ? "rod-shell" : Enumerable.Range(noun, to - noun).Any(i => Word(i) is "main" or "mains") ? "main-shell" : "" };
-        while (to < end && (tokens[to].Sort == TokenSort.Comma || Word(to) is "now" or "are" or "in" or "order" or "on" or "then" or "for" or "the" or "readings" or "journals" && Spot(to, end, what.Kind, what.Name).Spots.Count == 0))
-            to++;
-        var items = new List<RowItem>();
-        string unit = "";
-        for (int next = to; next < end;)
+        for (int at = 0; at < tokens.Count; at++)
         {
-            if (Item(next, end, what, items, items.Count == 0 ? spots : []) is not { } item)
+            if (!tokens[at].IsWord && tokens[at].Sort != TokenSort.Number)
+                continue;
+            foreach (var head in Heads(at))
+            {
+                if (RowAt(head with { From = at }) is not { } row)
+                    continue;
+                rows[at] = row;
+                yield return (at, row.To);
+                at = row.To - 1;
                 break;
-            items.Add(item);
-            unit = item.Unit.Length > 0 ? item.Unit : unit;
-            next = item.To;
-            while (next < end && (tokens[next].Sort == TokenSort.Comma || Word(next) is "and" or "then" or "while"))
-                next++;
+            }
+        }
+    }
+
+    private RowRead? RowAt(Head head)
+    {
+        int figures = 0;
+        for (int k = head.Body; k < tokens.Count && k < head.Body + 14 && figures == 0; k++)
+            figures += NumberWords.At(tokens, k) is not null ? 1 : 0;
+        if (figures == 0 || (head.Which.Count > 0 && head.What is { Kind: "crank", Name: not ("main journal" or "big-end journal") }))
+            return null;
+        var grammar = new RowGrammar(tokens, index, head, CountOf(head.What.Kind, head.What.Name), (value, unit) => Fits(head.What, value, unit), cells => Oddities(head, cells));
+        grammar.Walk();
+        var cells = grammar.Best;
+        if (grammar.Torn || cells.Count == 0)
+            return null;
+        int after = cells.Max(c => c.To);
+        while (after < tokens.Count && (tokens[after].IsBreak || Word(after) is "and"))
+            after++;
+        if (NumberWords.At(tokens, after) is { Sort: NumSort.Decimal })
+            return null;
+
+        // One figure alone is read by other ways, unless it says of several, of a side, or after a full stop.
+        bool alone = cells is [{ Which.Count: < 2, Gas: "" } one] && !Enumerable.Range(head.From, one.Figure.From - head.From).Any(k => tokens[k].IsEnd);
+        bool told = head.What.Quantity != Quantity.Pressure || cells.All(c => c.Which.Count > 0);
+        return alone || !told ? null : new RowRead(head, cells, cells.Max(c => c.To));
+    }
+
+    /// <summary>What may stand before the figures, from the words at the token.</summary>
+    private IEnumerable<Head> Heads(int at)
+    {
+        var which = new List<int>();
+        string gas = "", spot = "", kind = "";
+        int to = at;
+        for (bool led = false; to < tokens.Count && to < at + 12;)
+        {
+            string word = Word(to);
+            foreach (var head in Named(to, which, gas, spot, kind))
+                yield return head;
+            if (word is "inlet" or "intake" or "inlets" or "intakes" or "exhaust" or "exhausts" && gas.Length == 0)
+                gas = word[0] == 'e' ? "ex" : "in";
+            else if (word is "front" or "rear" && spot.Length == 0)
+                spot = word;
+            else if (word is "on" or "for" or "number" or "cylinder" or "bore" or "no")
+                led = true;
+            else if (NumberWords.At([tokens[to]], 0) is { Value: > 0 and <= 28 } n && (n.IsCount || n.Sort == NumSort.Ordinal) && (led || kind.Length > 0 || n.Sort == NumSort.Ordinal) && (which.Count == 0 || n.Int > which[^1]))
+                which.Add(n.Int);
+            else if (index.Book.Longest(tokens, to) is { Values: [{ IsLine: false } part, ..] } noun && kind.Length == 0)
+            {
+                (kind, to) = (part.Kind, noun.To);
+                continue;
+            }
+            else if (!(word is "the" or "'s" or "and" or "of" or "both" or "all" || (tokens[to].IsBreak && to > at)))
+                yield break;
+            to++;
+        }
+    }
+
+    private IEnumerable<Head> Named(int at, List<int> which, string gas, string spot, string kind)
+    {
+        var (found, to) = Characteristic.Book.Longest(tokens, at);
+        if (found is [var what, ..] && Word(at) != "point")
+        {
+            int named = to;
+            // "intake cam end play": of the part named before, where such a reading is known of it.
+            if (kind.Length > 0 && kind != what.Kind && Characteristic.Known(what.Name, kind) is { } own)
+                what = own;
+            (what, to) = Qualify(at, what, to, tokens.Count);
+            if (what.Kind.Length == 0 && what.Name == "clearance")
+                what = what with { Kind = Enumerable.Range(at, named - at).Any(i => Word(i) is "big" or "rod") ? "rod-shell" : Enumerable.Range(at, named - at).Any(i => Word(i) is "main" or "mains") ? "main-shell" : gas.Length > 0 || kind is "valve-in" or "valve-ex" ? "valve" : "" };
+            if (what.Kind == "valve" || what.Name == Lash.Name)
+                (what, gas) = (Lash, what.Kind switch { "valve-in" => "in", "valve-ex" => "ex", _ => gas });
+            if (what.Kind.Length == 0 && what.Name != Lash.Name && kind.Length > 0)
+                what = what with { Kind = kind };
+            yield return Body(what, to, which, gas, spot);
         }
 
-        if (items.Count < 2 || !Rising(items) || items.Sum(i => i.Positions.Count) < (items.Any(i => i.Positions.Count > 1) ? 3 : 2))
-            return null;
-        if (InOrder(items, start, what, unit) is { } inOrder)
-            return inOrder;
-        var reads = new List<MeasureRead>();
-        foreach (var (number, item) in items.Index())
+        int valves = at;
+        string side = gas;
+        if (Word(valves) is "inlet" or "inlets" or "intake" or "intakes" or "exhaust" or "exhausts" && gas.Length == 0)
+            side = Word(valves++)[0] == 'e' ? "ex" : "in";
+        if (tokens.ElementAtOrDefault(valves).Stem is "valve" or "tappet" || (tokens.ElementAtOrDefault(valves).Stem is "clearance" or "gap" && (side.Length > 0 || at == 0 || tokens[at - 1].IsBreak)))
+            yield return Body(Lash, valves + 1, which, side, spot) with { Bare = true };
+        else if (valves > at)
+            yield return Body(Lash, valves, which, side, spot) with { Bare = true };
+        if (tokens[at].Stem is "liner" or "sleeve" && index.Parts("liner").Count > 0)
         {
-            // The pause before the next one belongs to the row: it opens nothing new.
-            int past = number + 1 < items.Count && items[number + 1] is { Copied: false } next ? next.From : item.To;
-            var ways = UnitSettler.Settle(item.Value, item.Unit.Length > 0 ? item.Unit : item.Value >= 1 || unit is "mm" or "in" ? unit : "", Said(item.FigureFrom, item.FigureTo), what, context, Inches());
-            if (ways[0].Unit.Length == 0)
+            yield return Body(Characteristic.Bore, at + 1, which, "", "");
+            yield return Body(Stands, at + 1, which, "", "") with { Bare = true };
+        }
+    }
+
+    /// <summary>Past the words between what is measured and the first that tells which one or how much.</summary>
+    private Head Body(Characteristic what, int at, List<int> which, string gas, string spot)
+    {
+        string ring = what.Name.EndsWith(" ring gap", StringComparison.Ordinal) ? what.Name[..^9] : "";
+        int to = at;
+        for (int k = at; k < tokens.Count && k < at + 9 && NumberWords.At(tokens, k) is null or { Sort: NumSort.Ordinal }; k++)
+        {
+            if (tokens[k].IsBreak)
+            {
+                to = k + 1;
+                break;
+            }
+        }
+
+        return new Head(what, to > at && !Enumerable.Range(at, to - at).Any(k => Gas(Word(k)) || RowGrammar.IsSpot(Word(k))) ? to : at, which, gas, ring, spot);
+    }
+
+    private static bool Gas(string word) => word is "inlet" or "inlets" or "intake" or "intakes" or "exhaust" or "exhausts";
+
+    /// <summary>Whether a figure can be of it, in the unit said or in one that its neighbours may lend.</summary>
+    private static bool Fits(Characteristic what, decimal value, string unit)
+    {
+        bool Size(decimal mm) => mm >= what.Least && mm <= what.Most;
+        if (unit.Length == 0 && (what.Least >= 10 ? value <= 28 && value == decimal.Truncate(value) : what.Shy && (value >= what.Most || value == decimal.Truncate(value))))
+            return false;
+        return what.Quantity != Quantity.Length || (Units.Millimetres(unit) is { } one ? Size(value * one) : Size(value) || Size(value * 25.4m) || (what.Least < 10 && (Size(value * 0.0254m) || Size(value * 0.01m))));
+    }
+
+    /// <summary>How odd the figures are for what is measured; null where they cannot be it.</summary>
+    private int? Oddities(Head head, IReadOnlyList<Cell> cells)
+    {
+        if (head.Bare && !cells.Any(c => c.Figure.Unit.Length > 0) && !cells.All(c => c.Figure.Value < 1.5m && c.Figure.Value != decimal.Truncate(c.Figure.Value)))
+            return null;
+        var unlike = Unlike(head, cells);
+        if (unlike is null || unlike.Exists(c => !c.Own && c.Which.Count == 0))
+            return null;
+        if (cells.Any(c => RowThing(head, c) is null))
+            return null;
+        foreach (var group in Groups(cells))
+        {
+            int places = Places(head, group[0]);
+            if (group.Count > 1 && group[0].Spot.Length == 0 && group.Count != places && !(places == 1 && head.What.Least >= 10 && group.Count == 2))
                 return null;
-            for (int i = 0; i < item.Positions.Count; i++)
-            {
-                // Several positions of one figure share its words: the first has all but one token for each of the others.
-                int rest = item.To - (item.Positions.Count - 1);
-                int from = reads.Count == 0 ? start : i == 0 ? item.From : rest + i - 1;
-                int stop = i == item.Positions.Count - 1 ? past : rest + i;
-                if (from >= stop || stop > past)
-                    return null;
-                if (ThingOf(what, [item.Positions[i]], at) is not { } thing)
-                    return null;
-                var measured = new Measured(what.Name, thing, [ways[0]], "", Said(item.From, item.To));
-                reads.Add(new MeasureRead(from, stop, [.. ways.Select(w => measured with { Values = [w] })], thing, null));
-            }
         }
 
-        foreach (var read in reads.Skip(1))
-            ahead[read.From] = read;
-        (previous, previousTo, previousUnit) = (what, items[^1].To, unit);
-        return reads[0];
+        return 4 * unlike.Count;
     }
 
-    /// <summary>"one 81.93, two 81.94, three 81.93, four 81.91": every one of them, just counted off, is one row in order.</summary>
-    private MeasureRead? InOrder(List<RowItem> items, int start, Characteristic what, string unit)
+    /// <summary>The figures that are unlike their sisters or unlike what such a thing can be; null where nothing is like it.</summary>
+    private List<Cell>? Unlike(Head head, IReadOnlyList<Cell> cells)
     {
-        if (items.Any(i => i.Linked || i.Copied || i.Positions.Count > 1) || items.Count < 3 || items[^1].Positions[^1] != items.Count || items.Count != CountOf(what.Kind, what.Name) || what.Kind is "crank" or "cylinder")
+        decimal? Size(Cell cell) => Settled(head, cells, cell)[0] is { Unit.Length: > 0 } amount ? head.What.Quantity == Quantity.Length && Units.Millimetres(amount.Unit) is { } mm ? amount.Value * mm : amount.Value : null;
+        bool Can(decimal? size) => size is { } s && (head.What.Quantity != Quantity.Length || (s >= head.What.Least && s <= head.What.Most));
+        var can = cells.Where(c => !c.Figure.Odd && Can(Size(c))).ToList();
+        if (can.Count == 0 || can.Count * 2 < cells.Count)
             return null;
-        var ways = items.ConvertAll(i => UnitSettler.Settle(i.Value, i.Unit.Length > 0 ? i.Unit : i.Value >= 1 ? unit : "", Said(i.FigureFrom, i.FigureTo), what, context, Inches()));
-        if (ways.Any(w => w[0].Unit.Length == 0))
-            return null;
-        var thing = ThingOf(what, [], start);
-        (previous, previousTo, previousUnit) = (what, items[^1].To, unit);
-        return new MeasureRead(start, items[^1].To, Ways(new Measured(what.Name, thing, [.. ways.Select(w => w[0])], "", Said(start, items[^1].To)), ways), thing, null);
+        decimal middle = can.Count == 2 ? Size(can[0])!.Value : can.Select(c => Size(c)!.Value).Order().ElementAt(can.Count / 2);
+        decimal most = head.What switch { { Quantity: Quantity.Length, Least: >= 10 } => 1.25m, { Quantity: Quantity.Mass } => 1.5m, _ => 6 };
+        return [.. cells.Where(c => !can.Contains(c) || Size(c) > middle * most || Size(c) * most < middle)];
     }
 
-    /// <summary>Positions run upwards, so a figure cannot be one by mistake.</summary>
-    private static bool Rising(List<RowItem> items)
+    private static List<List<Cell>> Groups(IReadOnlyList<Cell> cells)
     {
-        var all = items.SelectMany(i => i.Positions).ToList();
-        return all.Zip(all.Skip(1)).All(p => p.First < p.Second);
-    }
-
-    private RowItem? Item(int from, int end, Characteristic what, List<RowItem> before, IReadOnlyList<int> told)
-    {
-        int at = from;
-        var spots = told;
-        if (told.Count == 0 && Figured(from, end, what) is { } led)
-            return led;
-        if (told.Count == 0)
-            (spots, at) = Split(from, what) is { } split ? ([split.Number], split.To) : Spot(from, end, what.Kind, what.Name);
-        if (spots.Count == 0)
-            return null;
-        // "second one 54.98"
-        if (Word(at) == "one" && Word(at + 1) != "point" && NumberWords.At(tokens, at + 1) is not null && NumberWords.At(tokens, at - 1) is { Sort: NumSort.Ordinal })
-            at++;
-        int bare = at;
-        while (at < end && ((RowLinks.Contains(Word(at)) && !(Word(at) is "in" or "a" && NumberWords.At(tokens, at + 1) is null)) || (Word(at) is "likewise" or "same" && NumberWords.At(tokens, at + 1) is not null)))
-            at++;
-        if (before.Count > 0 && Same(at, before) is { } same)
-            return new RowItem(spots, from, same.To, same.Of.Value, same.Of.Unit, same.Of.FigureFrom, same.Of.FigureTo, true);
-        bool whole = what.Quantity is Quantity.Pressure or Quantity.Mass or Quantity.Percent;
-        if (NumberWords.At(tokens, at) is { Sort: NumSort.Ordinal } || Figures.At(tokens, at, whole, before.Count > 0 ? before[^1].Value : null) is not { } figure || figure.To > end)
-            return null;
-        int to = figure.To;
-        string unit = "";
-        if (Units.At(tokens, to, new Num(figure.Value, figure.Value == decimal.Truncate(figure.Value) ? NumSort.Whole : NumSort.Decimal, at, to)) is { } read)
-            (unit, to) = read;
-        if (Word(to) is "each" or "both")
-            to++;
-        return to >= end || tokens[to].IsBreak || Word(to) is "and" or "but" or "while" or "so" ? new RowItem(spots, from, to, figure.Value, unit, at, figure.To, Linked: at > bare) : null;
-    }
-
-    /// <summary>"cylinder one point four": which one, and then a figure below one, where one and four tenths is no more likely.</summary>
-    private (int Number, int To)? Split(int from, Characteristic what)
-    {
-        int at = from;
-        while (Word(at) is "number" or "no" or "cylinder" or "bore" or "rod" or "piston" or "the" or "on" or "in" or "ring" or "liner")
-            at++;
-        if (what is not { Quantity: Quantity.Length, Most: < 10 } || at == from || Word(at - 1) is "the" or "on" or "in" || Word(at + 1) != "point" || NumberWords.At(tokens, at + 1) is null || NumberWords.At([tokens[at]], 0) is not { IsCount: true, Value: > 0 and <= 28 } lone)
-            return null;
-        int count = CountOf(what.Kind, what.Name);
-        return count == 0 || lone.Int <= count ? (lone.Int, at + 1) : null;
-    }
-
-    /// <summary>"sixteen thou on one through four": the figure before where it was taken.</summary>
-    private RowItem? Figured(int from, int end, Characteristic what)
-    {
-        if (NumberWords.At(tokens, from) is { Sort: NumSort.Ordinal } || Figures.At(tokens, from, what.Quantity is Quantity.Pressure, null) is not { } figure)
-            return null;
-        int to = figure.To;
-        string unit = "";
-        if (Units.At(tokens, to) is { } read)
-            (unit, to) = read;
-        return Word(to) == "on" && Spot(to + 1, end, what.Kind, what.Name) is { Spots.Count: > 0 } spot && (spot.To >= end || tokens[spot.To].IsBreak || Word(spot.To) == "and")
-            ? new RowItem(spot.Spots, from, spot.To, figure.Value, unit, from, figure.To, Linked: true)
-            : null;
-    }
-
-    /// <summary>"the same", "the same as the first", "ditto": the figure that is meant, and one past it.</summary>
-    private (RowItem Of, int To)? Same(int at, List<RowItem> before)
-    {
-        int to = Word(at) == "the" ? at + 1 : at;
-        if (Word(to) is not ("same" or "ditto" or "likewise" or "identical"))
-            return null;
-        to++;
-        if (Word(to) is not ("as" or "like"))
-            return (before[^1], to);
-        int which = Word(to + 1) is "the" or "number" ? to + 2 : to + 1;
-        return NumberWords.At(tokens, which) is { } n && (n.IsCount || n.Sort == NumSort.Ordinal) && before.LastOrDefault(b => b.Positions.Contains(n.Int)) is { } model ? (model, Word(n.To) == "one" ? n.To + 1 : n.To) : null;
-    }
-
-    /// <summary>"one", "number two", "the second", "two and three", "one to four", "front": positions told before a figure.</summary>
-    private (IReadOnlyList<int> Spots, int To) Spot(int from, int end, string kind, string name = "")
-    {
-        int at = from;
-        while (Word(at) is "number" or "no" or "cylinder" or "bore" or "main" or "rod" or "journal" or "the" or "on" or "piston" or "numbers")
-            at++;
-        int count = CountOf(kind, name);
-        if (Word(at) is "front" or "rear" or "back" or "centre" or "center" or "middle")
-            return count == 0 ? ([1], at + 1) : Word(at) switch { "front" => ([1], at + 1), "rear" or "back" => ([count], at + 1), _ when count % 2 == 1 => ([(count + 1) / 2], at + 1), _ => ([], from) };
-        var spots = new List<int>();
-        while (at < end && NumberWords.At(tokens, at) is { } n && (n.IsCount || n.Sort == NumSort.Ordinal) && n.Int is > 0 and <= 28 && n.To - n.From == 1 && (spots.Count == 0 || n.Int > spots[^1]))
+        var groups = new List<List<Cell>>();
+        foreach (var cell in cells)
         {
-            spots.Add(n.Int);
-            at = n.To;
-            if (Word(at) is "to" or "through" or "thru" && NumberWords.At(tokens, at + 1) is { IsCount: true } last && last.Int > n.Int && last.Int <= 28)
-            {
-                spots.AddRange(Enumerable.Range(n.Int + 1, last.Int - n.Int));
-                at = last.To;
-            }
-
-            bool listed = at < end && tokens[at].Sort == TokenSort.Comma && NumberWords.At(tokens, at + 1) is { IsCount: true } next && Word(next.To) == "and" && NumberWords.At(tokens, next.To + 1) is { IsCount: true };
-            if (!((listed || Word(at) is "and") && NumberWords.At(tokens, at + 1) is { } more && (more.IsCount || more.Sort == NumSort.Ordinal) && more.Int > spots[^1] && Units.At(tokens, more.To) is null))
-                break;
-            at++;
+            if (groups.Count > 0 && groups[^1][0].IsBeside(cell) && (groups[^1][0].Which.Count > 0 || cell.Spot.Length == 0 || cell.Gas.Length == 0))
+                groups[^1].Add(cell);
+            else
+                groups.Add([cell]);
         }
 
-        return spots.Count > 0 && (count == 0 || spots[^1] <= count) ? (spots, at) : ([], from);
+        return groups;
+    }
+
+    /// <summary>A figure in the unit said with it, else in that of its neighbours, else by what is measured.</summary>
+    private IReadOnlyList<Amount> Settled(Head head, IReadOnlyList<Cell> cells, Cell cell)
+    {
+        var figure = cell.Figure;
+        string unit = figure.Unit;
+        if (unit.Length == 0)
+        {
+            string lent = cells.LastOrDefault(c => c.Figure.From < figure.From && c.Figure.Unit.Length > 0)?.Figure.Unit ?? cells.FirstOrDefault(c => c.Figure.From > figure.From && c.Figure.Unit.Length > 0)?.Figure.Unit ?? "";
+            if (figure.Value >= 1 || lent is "mm" or "in")
+                unit = lent;
+        }
+
+        string said = Said(figure.From, figure.To);
+        return [.. UnitSettler.Settle(figure.Value, unit, said, head.What, context, Inches()).Select(a => a with { Rough = figure.Rough, At = cell.Spot })];
+    }
+
+    private int Places(Head head, Cell cell) => head.What.Name == Lash.Name && cell.Gas.Length > 0
+        ? RowThing(head, cell)?.Ids.Count ?? 0
+        : cell.Which.Count > 0 ? cell.Which.Count : CountOf(head.What.Kind, head.What.Name);
+
+    /// <summary>What a figure was read on.</summary>
+    private Thing? RowThing(Head head, Cell cell)
+    {
+        var what = head.What;
+        if (cell.Ring.Length > 0)
+            what = what with { Name = $"{cell.Ring} ring gap", Kind = cell.Ring == "oil" ? "ring-oil" : "ring-comp" };
+        List<int> numbers = CountOf(what.Kind, what.Name) == 1 && what.Kind is not ("bore" or "cylinder" or "crank") ? [] : [.. cell.Which];
+        if (what.Name != Lash.Name)
+        {
+            gas = cell.Gas;
+            var thing = ThingOf(what, numbers, 0);
+            gas = "";
+            return thing;
+        }
+
+        if (cell.Gas.Length == 0)
+        {
+            var inlet = One("valve-in", numbers);
+            return inlet with { Ids = [.. inlet.Ids, .. One("valve-ex", numbers).Ids], Name = "valves" };
+        }
+
+        var valves = ThingOf(what with { Kind = "valve-" + cell.Gas }, numbers, 0);
+        string spot = cell.Spot.Length > 0 ? cell.Spot : head.Spot;
+        if (valves is null || spot.Length == 0)
+            return valves;
+        var ids = valves.Ids.GroupBy(i => index.Engine.Parts[i].Cylinder).Select(g => spot == "front" ? g.First() : g.Last()).ToList();
+        return valves with { Ids = ids, Name = ids.Count == 1 ? index.Engine.Parts[ids[0]].Name : valves.Name };
+    }
+
+    /// <summary>The readings of a row that begins here.</summary>
+    private MeasureRead? Row(int at)
+    {
+        if (!rows.TryGetValue(at, out var row))
+            return null;
+        var reads = new List<MeasureRead>();
+        var unlike = Unlike(row.Head, row.Cells) ?? [];
+        foreach (var group in Whole(row).ToList())
+        {
+            var ways = group.ConvertAll(c => Settled(row.Head, row.Cells, c));
+            int from = reads.Count == 0 ? at : group[0].From;
+            int to = group[^1].To;
+            bool apart = row.Head.What.Kind is "crank" or "cylinder" or "main-shell" or "rod-shell" || (row.Head.What.Kind == "bore" && index.Parts("liner").Count + index.Parts("barrel").Count == 0);
+            bool each = apart && group[0].Which.Count > 1 && group[0].Which.Count < CountOf(row.Head.What.Kind, row.Head.What.Name);
+            string name = group[0].Ring.Length > 0 ? $"{group[0].Ring} ring gap" : row.Head.What.Name;
+            for (int i = 0; i < (each ? group[0].Which.Count : 1); i++)
+            {
+                var thing = RowThing(row.Head, each ? group[0] with { Which = [group[0].Which[i]] } : group[0]);
+                var own = each && ways.Count > 1 ? [ways[i]] : ways;
+                var measured = new Measured(name, thing, [.. own.Select(w => w[0])], "", Said(from, to)) { InOrder = group.Count > 1 };
+                reads.Add(new MeasureRead(from, to, Ways(measured, own), thing, null) { Asks = group.Exists(c => unlike.Exists(u => u.Figure == c.Figure && (c.Which.Count == 0 || u.Which.SequenceEqual(c.Which)))) });
+            }
+        }
+
+        (previous, previousTo, previousUnit) = (row.Head.What, row.To, row.Cells.LastOrDefault(c => c.Figure.Unit.Length > 0)?.Figure.Unit ?? "");
+        return reads[0] with { To = row.To, More = reads[1..], IsRow = true };
+    }
+
+    /// <summary>Groups of figures for one place each; "one 81.93, two 81.94, three 81.93", every one just counted off, is one row in order.</summary>
+    private IEnumerable<List<Cell>> Whole(RowRead row)
+    {
+        var cells = row.Cells;
+        int count = CountOf(row.Head.What.Kind, row.Head.What.Name);
+        bool counted = row.Head.What.Kind is not ("crank" or "cylinder" or "bore" or "") && cells.Count >= 3 && cells.Count == count && cells.Index().All(c => c.Item.Which is [var n] && n == c.Index + 1 && c.Item is { Linked: false, Copied: false, Spot: "" } && c.Item.Gas == cells[0].Gas && c.Item.Ring == cells[0].Ring);
+        return counted ? [[.. cells.Select(c => c with { Which = [] })]] : Groups(cells).SelectMany(Alone);
+
+        // The front one and the rear one of the valves are two parts.
+        IEnumerable<List<Cell>> Alone(List<Cell> group) => row.Head.What.Name == Lash.Name && group.Any(c => c.Spot.Length > 0) ? group.Select(c => new List<Cell> { c }) : [group];
     }
 
     /// <summary>How many there are to measure; 0 where it is not known.</summary>
     private int CountOf(string kind, string name) => kind switch
     {
+        _ when name == Lash.Name => index.Parts("piston").Count,
         "" => 0,
         "crank" when name == "main journal" => index.Parts("main-shell").Select(p => p.Index.FirstOrDefault()).Distinct().Count(),
         "crank" when name == "big-end journal" => index.Parts("rod").Count,

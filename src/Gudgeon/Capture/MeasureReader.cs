@@ -1,7 +1,15 @@
 namespace Gudgeon.Capture;
 
 /// <summary>What a measured stretch of words gave: a reading, or a reading with several meanings.</summary>
-internal sealed record MeasureRead(int From, int To, IReadOnlyList<Measured> Readings, Thing? Thing, int? Cylinder);
+internal sealed record MeasureRead(int From, int To, IReadOnlyList<Measured> Readings, Thing? Thing, int? Cylinder)
+{
+    /// <summary>The other readings of a row.</summary>
+    public IReadOnlyList<MeasureRead> More { get; init; } = [];
+    public bool IsRow { get; init; }
+
+    /// <summary>The figure is unlike those beside it: it is asked for.</summary>
+    public bool Asks { get; init; }
+}
 
 /// <summary>Reads what was read off an instrument: characteristic, place, one value or a row of them.</summary>
 internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string text, PartIndex index, ThingResolver resolver, EarContext context)
@@ -17,9 +25,7 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
     /// <summary>A measured stretch that starts at the token, or null.</summary>
     public MeasureRead? At(int at, int end)
     {
-        if (ahead.Remove(at, out var waiting))
-            return waiting;
-        if (Row(at, end) is { } row)
+        if (Row(at) is { } row)
             return row;
         if (Continued(at, end) is { } more)
             return more;
@@ -58,7 +64,9 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         if (Word(at) is "for" or "on" && Word(at + 1) is "cylinder" or "number" or "no" or "cyl" && NumberWords.At(tokens, at + 2) is { IsCount: true, Value: > 0 and <= 28 } ledBy && ledBy.To < end && tokens[ledBy.To].Sort == TokenSort.Comma)
             forCylinder = ledBy.Int;
         var (found, to) = Characteristic.Book.Longest(tokens, at);
-        return found.Count == 0 ? null : Read(at, to, end, found[0]);
+        // "pistons one two three four": which ones, no figure.
+        bool counted = tokens[at].Stem == "piston" && to == at + 1 && Enumerable.Range(to, 3).All(k => k < end && tokens[k].IsWord && NumberWords.At([tokens[k]], 0) is { IsCount: true, Value: < 10 });
+        return found.Count == 0 || Word(at) == "point" || counted ? null : Read(at, to, end, found[0]);
     }
 
     /// <summary>"for cylinder one, inlet gap is…": of which one all that follows is told.</summary>

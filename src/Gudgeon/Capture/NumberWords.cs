@@ -239,6 +239,11 @@ internal static class NumberWords
             string word = tokens[to].Text;
             if (tokens[to].Sort == TokenSort.Number && word.All(char.IsAsciiDigit))
                 digits += word;
+            else if (word is "double" && to + 1 < tokens.Count && (Word(tokens, to + 1) is "oh" or "o" or "nought" or "naught" ? 0 : Small.GetValueOrDefault(Word(tokens, to + 1), 10)) is < 10 and var twice)
+            {
+                digits += $"{twice}{twice}";
+                to++;
+            }
             else if (word is "oh" or "o" or "nought" or "naught")
                 digits += "0";
             else if (Small.TryGetValue(word, out int small) && small < 10)

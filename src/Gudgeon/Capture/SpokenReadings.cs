@@ -198,7 +198,7 @@ internal static partial class SpokenReadings
             return numbers.Count > 0 ? ([.. all.Where(p => numbers.Exists(n => p.Key == $"cyl {n}"))], numbers.Count > 1) : thing.Sort == ThingSort.Part && thing.Kind.Length == 0 ? (all, false) : ([], false);
         var places = thing.Ids.SelectMany(id => On(bench.Engine.Parts.GetValueOrDefault(id), sheet, all)).Distinct().ToList();
         if (thing.Ids.Count > 1 || places.Count < 2)
-            return (places, measured.Values.Count > 1 && Range().IsMatch(measured.Words.ToLowerInvariant()));
+            return (places, measured.InOrder || (measured.Values.Count > 1 && Range().IsMatch(measured.Words.ToLowerInvariant())));
 
         // Crankpins are numbered along the crank, rods by their cylinders: where two share a pin the number may mean either.
         bool shared = sheet.Id == "crankpin" && places.Count != bench.Engine.Parts.Values.Count(p => p.Kind == "rod");

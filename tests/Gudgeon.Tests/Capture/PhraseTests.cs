@@ -15,6 +15,7 @@ public class PhraseTests
     [InlineData("faults", 830)]
     [InlineData("deeds", 485)]
     [InlineData("readings", 395)]
+    [InlineData("rows", 154)]
     [InlineData("lying", 560)]
     [InlineData("refit", 640)]
     [InlineData("errands", 400)]

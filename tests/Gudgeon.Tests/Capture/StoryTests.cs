@@ -10,7 +10,7 @@ public class StoryTests(ITestOutputHelper output)
     private static readonly string[] Files = ["stories-1.txt", "stories-2.txt"];
 
     /// <summary>Stories by other hands, first heard without a look at them; each file says what came of that first hearing.</summary>
-    private static readonly string[] Unseen = ["unseen.txt", "unseen-a.txt", "unseen-b.txt", "unseen-c.txt", "unseen-d.txt", "unseen-e.txt", "unseen-f.txt", "unseen-g.txt", "unseen-h.txt", "unseen-i.txt"];
+    private static readonly string[] Unseen = ["unseen.txt", "unseen-a.txt", "unseen-b.txt", "unseen-c.txt", "unseen-d.txt", "unseen-e.txt", "unseen-f.txt", "unseen-g.txt", "unseen-h.txt", "unseen-i.txt", "unseen-k.txt", "unseen-l.txt"];
 
     private static string PathOf(string file) => Path.Combine(AppContext.BaseDirectory, "Capture", "Data", file);
 
@@ -37,15 +37,17 @@ public class StoryTests(ITestOutputHelper output)
     /// <summary>What was reached after the first hearing must not be lost again. The figures of the first hearing stand in the files.</summary>
     [Theory]
     [InlineData("unseen.txt", 0.88, 0.91)]
-    [InlineData("unseen-a.txt", 0.80, 0.73)]
-    [InlineData("unseen-b.txt", 0.74, 0.66)]
-    [InlineData("unseen-c.txt", 0.75, 0.65)]
-    [InlineData("unseen-d.txt", 0.68, 0.62)]
-    [InlineData("unseen-e.txt", 0.61, 0.55)]
-    [InlineData("unseen-f.txt", 0.71, 0.65)]
-    [InlineData("unseen-g.txt", 0.62, 0.60)]
-    [InlineData("unseen-h.txt", 0.87, 0.86)]
-    [InlineData("unseen-i.txt", 0.77, 0.67)]
+    [InlineData("unseen-a.txt", 0.82, 0.76)]
+    [InlineData("unseen-b.txt", 0.78, 0.73)]
+    [InlineData("unseen-c.txt", 0.80, 0.72)]
+    [InlineData("unseen-d.txt", 0.78, 0.74)]
+    [InlineData("unseen-e.txt", 0.73, 0.67)]
+    [InlineData("unseen-f.txt", 0.80, 0.73)]
+    [InlineData("unseen-g.txt", 0.84, 0.82)]
+    [InlineData("unseen-h.txt", 0.92, 0.90)]
+    [InlineData("unseen-i.txt", 0.96, 0.95)]
+    [InlineData("unseen-k.txt", 0.67, 0.51)]
+    [InlineData("unseen-l.txt", 0.81, 0.75)]
     public void Stories_by_other_hands_are_heard_no_worse_than_before(string file, double least, double leastRecall)
     {
         var (precision, recall) = Score(Story.Mark(PathOf(file)).ToList());
