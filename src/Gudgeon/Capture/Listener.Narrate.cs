@@ -118,8 +118,12 @@ internal sealed partial class Listener
 
     private void Measure(MeasureRead read)
     {
-        if (read.Thing is null && read.Readings is [{ What: "loosening torque" } torque] && (draft?.Of ?? topic) is { } held)
+        if (read.Thing is null && read.Readings is [{ What: "loosening torque" } torque] && (pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic) is { } held)
+        {
             read = read with { Readings = [torque with { Thing = held.Sort == ThingSort.Fasteners ? held with { Sort = ThingSort.Part } : held }] };
+            pending.RemoveAll(p => ReferenceEquals(p.Thing, held));
+        }
+
         if (read.Thing is null && read.Readings[0] is { Thing: null, What: "play" or "run-out" or "backlash" or "taper" } && (pending.Count > 0 ? pending[^1].Thing : topic) is { } wobbly)
         {
             read = read with { Readings = [.. read.Readings.Select(r => r with { Thing = wobbly with { Others = [] } })] };

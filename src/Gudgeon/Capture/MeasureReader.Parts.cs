@@ -401,12 +401,23 @@ internal sealed partial class MeasureReader
         return new MeasureRead(at, last, [new Measured("temperature", block, [amount], "", Said(at, last))], block, null);
     }
 
-    /// <summary>"took a good two hundred foot pound to crack": what it took to undo, never a setting.</summary>
+    /// <summary>"took a good two hundred foot pound to crack", "broke loose at eighty", "ninety foot pounds to shift it": what it took to undo, never a setting.</summary>
     private MeasureRead? Loosening(int at, int end)
     {
-        if (Word(at) is not ("took" or "needed" or "wanted"))
+        int to = at;
+        if (Word(at) is "took" or "needed" or "wanted")
+            to++;
+        else if (Word(at) is "broke" or "cracked" or "came" or "let" or "gave" or "shifted" or "popped")
+        {
+            to++;
+            while (Word(to) is "loose" or "free" or "off" or "go" or "up" or "in" or "away" or "undone" or "way" or "finally")
+                to++;
+            if (Word(to) is not ("at" or "around" or "about" or "with"))
+                return null;
+            to += Word(to) is "at" or "with" ? 1 : 0;
+        }
+        else if (NumberWords.At(tokens, at) is null || Figures.At(tokens, at, true, null) is not { } force || Units.At(tokens, force.To) is not { Unit: "lbf ft" or "N m" } pull || Word(pull.To) != "to" || Word(pull.To + 1) is not ("shift" or "undo" or "crack" or "break" or "budge" or "move" or "loosen" or "free"))
             return null;
-        int to = at + 1;
         bool rough = false;
         while (Word(to) is "a" or "good" or "about" or "nearly" or "over" or "around" or "well")
         {
