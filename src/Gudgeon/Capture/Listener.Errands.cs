@@ -97,6 +97,13 @@ internal sealed partial class Listener
             int end = at;
             while (end < to && !tokens[end].IsBreak && (Word(end) is not ("and" or "plus") || Inside(end)))
                 end++;
+            // "four valves, please, and a gasket"
+            if (items.Count > 0 && Range(at, end).All(k => Word(k) is "please" or "kindly" or "thanks" or "thank" or "you" or "cheers"))
+            {
+                at = end;
+                continue;
+            }
+
             if (!Goods(at, end, seal, items) && !(goods && Nameless(at, end) is { } ware && In(at, end).All(p => p is not (ActPhrase { Act: not Act.Buy } or DuePhrase or TagPhrase or MeasurePhrase or FaultPhrase { Damage: true } or PlacePhrase { Place.Sort: PlaceSort.Container })) && Ware(ware, at, end, items)))
                 return items.Count > 0 && tokens[at - 1].IsBreak ? items : [];
             at = end;

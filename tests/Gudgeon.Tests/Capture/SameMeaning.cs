@@ -6,7 +6,8 @@ namespace Gudgeon.Tests.Capture;
 /// <summary>
 /// One way of writing for facts that mean the same, applied alike to what was due and to what was heard: several parts
 /// of which the same is told may stand in one fact or in several, an inch thread needs no "in", a place is
-/// numbered in figures, and what comes off first is what comes off before. What is told of a part, how many, how big and where is never changed.
+/// numbered in figures, what comes off first is what comes off before, and as many
+/// bought as are named is those. What is told of a part, how many, how big and where is never changed.
 /// </summary>
 internal static partial class SameMeaning
 {
@@ -79,6 +80,8 @@ internal static partial class SameMeaning
                 return new Told(code, fact, []);
             string verb = of.Groups["verb"].Value;
             string rest = of.Groups["rest"].Value;
+            if (verb == "buy" && rest == $": {ids.Count}")
+                rest = "";
             if (!verb.StartsWith("measured ", StringComparison.Ordinal))
                 return new Told(code, $"{verb} *{rest}", [.. ids]);
             var values = Value().Matches(rest[2..]).Select(m => m.Value).ToList();

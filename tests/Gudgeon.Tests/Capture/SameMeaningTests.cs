@@ -12,6 +12,7 @@ public class SameMeaningTests
     [InlineData("put head.1 -> jar seven", "put head.1 -> jar 7")]
     [InlineData("corrected head.1: count => 12", "corrected head.1: count 10 => 12")]
     [InlineData("asked what first sump.1", "asked before sump.1")]
+    [InlineData("buy piston.1-8", "buy piston.1-8: 8")]
     public void Means_the_same(string due, string heard)
     {
         var (missed, wrong) = SameMeaning.Compare(due.Split(" & "), heard.Split(" & "));
@@ -23,6 +24,7 @@ public class SameMeaningTests
     [InlineData("put starter.1,alternator.1 -> shelf", "put alternator.1 -> shelf & put starter.1 -> bench")]
     [InlineData("measured valve clearance valve-in.1.1: 0.13 mm & measured valve clearance valve-in.1.2: 0.14 mm", "measured valve clearance valve-in.1.1-2: 0.14 mm 0.13 mm")]
     [InlineData("off rod.1-3", "off rod.1-4")]
+    [InlineData("buy piston.1-8", "buy piston.1-8: 4")]
     [InlineData("damaged glow-plug.2/thread: stripped", "damaged glow-plug.2: stripped")]
     [InlineData("undone carb.1: 2 1/4 x 1/2 in", "undone carb.1: 2 1/2 x 1/4 in")]
     [InlineData("corrected head.1: count 10 => 12", "corrected head.1: count => 12")]
