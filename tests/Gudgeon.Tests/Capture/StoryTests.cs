@@ -10,7 +10,7 @@ public class StoryTests(ITestOutputHelper output)
     private static readonly string[] Files = ["stories-1.txt", "stories-2.txt"];
 
     /// <summary>Stories by other hands, first heard without a look at them; each file says what came of that first hearing.</summary>
-    private static readonly string[] Unseen = ["unseen.txt", "unseen-a.txt", "unseen-b.txt", "unseen-c.txt", "unseen-d.txt", "unseen-e.txt", "unseen-f.txt", "unseen-g.txt", "unseen-h.txt", "unseen-i.txt", "unseen-k.txt", "unseen-l.txt"];
+    private static readonly string[] Unseen = ["unseen.txt", "unseen-a.txt", "unseen-b.txt", "unseen-c.txt", "unseen-d.txt", "unseen-e.txt", "unseen-f.txt", "unseen-g.txt", "unseen-h.txt", "unseen-i.txt", "unseen-j.txt", "unseen-k.txt", "unseen-l.txt"];
 
     private static string PathOf(string file) => Path.Combine(AppContext.BaseDirectory, "Capture", "Data", file);
 
@@ -46,8 +46,9 @@ public class StoryTests(ITestOutputHelper output)
     [InlineData("unseen-g.txt", 0.84, 0.82)]
     [InlineData("unseen-h.txt", 0.92, 0.90)]
     [InlineData("unseen-i.txt", 0.96, 0.95)]
-    [InlineData("unseen-k.txt", 0.67, 0.51)]
-    [InlineData("unseen-l.txt", 0.81, 0.75)]
+    [InlineData("unseen-j.txt", 0.68, 0.59)]
+    [InlineData("unseen-k.txt", 0.68, 0.52)]
+    [InlineData("unseen-l.txt", 0.81, 0.76)]
     public void Stories_by_other_hands_are_heard_no_worse_than_before(string file, double least, double leastRecall)
     {
         var (precision, recall) = Score(Story.Mark(PathOf(file)).ToList());
