@@ -37,6 +37,9 @@ internal sealed partial class MeasureReader
             figures += NumberWords.At(tokens, k) is not null ? 1 : 0;
         if (figures == 0 || (head.Which.Count > 0 && head.What is { Kind: "crank", Name: not ("main journal" or "big-end journal") }))
             return null;
+        // "wet on four one forty": a second row of its own, read elsewhere.
+        if (head.What.Kind == "cylinder" && Enumerable.Range(head.From, tokens.Count - head.From).TakeWhile(k => !tokens[k].IsEnd).Any(k => Word(k) is "wet" or "dry"))
+            return null;
         var grammar = new RowGrammar(tokens, index, head, CountOf(head.What.Kind, head.What.Name), (value, unit) => Fits(head.What, value, unit), cells => Oddities(head, cells));
         grammar.Walk();
         var cells = grammar.Best;
