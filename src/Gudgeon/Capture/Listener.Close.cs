@@ -5,6 +5,19 @@ internal sealed partial class Listener
 {
     private int Find(FaultPhrase fault, List<Phrase> clause, int i, int end)
     {
+        if (fault.Damage && SpoiltSome(fault, clause, i) is var (joint, some, past))
+        {
+            var bolts = things.Joint(joint with { Sort = ThingSort.Part }, "bolt");
+            var of1 = Range(clause[0].From, past).Concat(pending.SelectMany(p => Range(p.From, p.To))).Where(k => !tokens[k].IsBreak);
+            pending.Clear();
+            Add(new Damaged(bolts with { Others = [] }, fault.Fault, Said(fault.From, past), some), of1);
+            (seen, seenAt) = (bolts, fault.From);
+            topic = joint with { Sort = ThingSort.Part };
+            while (i + 1 < clause.Count && clause[i + 1].From < past)
+                i++;
+            return i;
+        }
+
         // "half blocked with silicone", "caked in carbon": what it is full of says more.
         if (Word(fault.To) is "with" or "of" or "in" && clause.Skip(i + 1).OfType<FaultPhrase>().FirstOrDefault(f => f.From <= fault.To + 3) is { } stuff && Range(fault.To, stuff.From).All(k => Lexicon.Fillers.Contains(Word(k)) || Word(k) is "old" or "black"))
         {
@@ -156,6 +169,13 @@ internal sealed partial class Listener
         }
         else
             About(thing, all, t => new Seen(t, fault.Fault, words));
+        // "sump has one bolt stripped": the joint was named for it, and nothing else is open of it.
+        if (thing.Sort == ThingSort.Fasteners && draft is { Lots.Count: 0, Undone: false, Fitting: false, Place: null, Of.Sort: ThingSort.Part } opened && opened.Of.Ids.SequenceEqual(thing.Ids) && facts.Count > 0)
+        {
+            facts[^1] = facts[^1] with { Spans = [.. facts[^1].Spans, .. Spans(opened.Tokens)] };
+            draft = null;
+        }
+
         foreach (var second in clause.Skip(i + 1).OfType<FaultPhrase>().Where(f => f.To <= stop && f.Fault != fault.Fault && Range(fault.To, f.From).All(k => Word(k) is "and" or "or" or "it" or "'s" or "is" or "has" or "also" or "was" or "a" || tokens[k].Sort == TokenSort.Comma)))
             About(thing, all, t => second.Damage && !denied ? new Damaged(t, second.Fault, words, t.Sort == ThingSort.Fasteners ? count ?? 1 : count) : new Seen(t, denied ? Denied(start, second) : second.Fault, words));
         pending.RemoveAll(p => ReferenceEquals(p.Thing, thing) || p.Thing.Code == thing.Code || ReferenceEquals(p.Thing, inClause) || (thing.Detail.Length > 0 && p.Thing.Ids.SequenceEqual(thing.Ids)));
@@ -334,7 +354,7 @@ internal sealed partial class Listener
         }
 
         // "left head bolts in bag one, seventeen": where they lie and how many, not that they were undone just now.
-        if (told is { Lies: true, Undone: false, Place: { } lying })
+        if (told is { Lies: true, Undone: false, Place: { } lying } && (told.Of.Sort == ThingSort.Fasteners || !off))
         {
             About(joint, told.Tokens, t => new Put(t, lying));
             About(joint, told.Tokens, t => new Count(t, lots));

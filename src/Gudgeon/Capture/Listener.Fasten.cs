@@ -12,6 +12,19 @@ internal sealed partial class Listener
             return;
         }
 
+        if (NoneOf(phrase) is { } none && (draft is { Lots.Count: > 0 } || facts.Count > 0) && FaultNext(clause, i) is null)
+        {
+            (draft?.Tokens ?? []).AddRange(Range(none, phrase.To));
+            return;
+        }
+
+        if (CameAlong(phrase, clause) is not { } along)
+        {
+            draft!.Tokens.AddRange(Range(phrase.From, phrase.To));
+            return;
+        }
+
+        phrase = along;
         if (phrase.Share == "others" && phrase.Lot is { Size.IsEmpty: true, Fastener: "" } && (draft is null || phrase.Lot.Count is null) && FaultNext(clause, i) is not null && Rest(clause[0].From, end) is { } others)
         {
             (seen, seenAt, seenCount, fasteners) = (others, phrase.From, null, false);
@@ -82,7 +95,7 @@ internal sealed partial class Listener
             if (takesPart && Refitting() && thing is { Sort: ThingSort.Part, Ids.Count: > 0, Others.Count: 0, Detail.Length: 0 } && !clause.Any(p => p is ActPhrase { Act: Act.Off or Act.Undo } or FaultPhrase))
                 Apply(Act.On, thing, Range(from, to));
             else
-                draft = new Draft(thing) { FromPart = takesPart };
+                draft = new Draft(thing) { FromPart = takesPart && !Has(to, phrase.From), Lies = takesPart && Has(to, phrase.From) };
             draft!.Tokens.AddRange(Range(from, to));
             topic = thing;
         }
@@ -104,7 +117,7 @@ internal sealed partial class Listener
         if (phrase.Lot.Fastener.Length == 0 && draft.Of is { Sort: ThingSort.Fasteners, Fastener: not "bolt" } named)
             phrase = phrase with { Lot = phrase.Lot with { Fastener = named.Fastener } };
         draft.Lots.Add(phrase);
-        draft.Tokens.AddRange(Range(phrase.From, phrase.To));
+        draft.Tokens.AddRange(Counting(phrase.From).Concat(Range(phrase.From, phrase.To)));
         (fasteners, seenCount) = (true, phrase.Lot.Count);
         seen = draft.Of with { Sort = draft.Of.Sort == ThingSort.Part ? ThingSort.Fasteners : draft.Of.Sort, Fastener = phrase.Lot.Fastener.Length > 0 ? phrase.Lot.Fastener : "bolt" };
         seenAt = phrase.From;

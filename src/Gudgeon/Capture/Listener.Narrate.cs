@@ -264,13 +264,20 @@ internal sealed partial class Listener
                 return;
         }
 
-        if (draft is not null && draft.Of.Code != phrase.Thing.Code)
+        // "three bolts and the oil pump's off"
+        if (draft is { Loose: true, Place: null, Lots.Count: > 0 } before0 && phrase.Thing is { Sort: ThingSort.Part or ThingSort.Line, Others.Count: 0 } && before is "and" or "the" or "that" && clause.Skip(i + 1).FirstOrDefault(p => p is not WordPhrase { Filler: true }) is ActPhrase { Act: Act.Off })
+        {
+            Adopt(before0, phrase);
+            draft.Undone = true;
+        }
+
+        if (draft is not null && draft.Of.Code != phrase.Thing.Code && !ReferenceEquals(seen, phrase.Thing))
             Flush();
         if (phrase.Thing.Sort == ThingSort.Fasteners)
         {
             Unsaid();
             draft = new Draft(phrase.Thing);
-            draft.Tokens.AddRange(Range(phrase.From, phrase.To));
+            draft.Tokens.AddRange(Counting(phrase.From).Concat(Range(phrase.From, phrase.To)));
             if (phrase.Told is { } told)
                 draft.Lots.Add(new LotPhrase(phrase.From, phrase.To, new Lot { Count = told, Fastener = phrase.Thing.Fastener }, ""));
             fasteners = true;

@@ -124,6 +124,8 @@ internal sealed partial class Listener
             return;
         }
 
+        if (CountsElse(num))
+            return;
         var subject = pending.Count > 0 ? pending[^1].Thing : null;
         bool counts = num.IsCount || num.Sort == NumSort.Vague;
         if (counts && (draft is { Lots.Count: 0 } || (draft is { Lots.Count: > 0 } && draft.Lots[^1].Lot.Count is null) || (subject is not null && subject.Sort == ThingSort.Part && HoldsFasteners(subject))) && !(Word(num.From - 1) is "number" or "cylinder"))

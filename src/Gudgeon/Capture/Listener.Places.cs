@@ -102,7 +102,7 @@ internal sealed partial class Listener
             if (phrase.Place.Sort == PlaceSort.Container && draft is { Place.Sort: PlaceSort.OwnHoles, Of.Sort: ThingSort.Part, FromPart: true } && draft.Of.Others.Count == 0)
                 Add(new Put(draft.Of, phrase.Place), all.Concat(draft.Tokens));
             else
-                (draft.Place, draft.Lies) = (phrase.Place, draft.Of.Sort == ThingSort.Fasteners && phrase.Place.Sort == PlaceSort.Container && Lies(phrase.Place, all) && !Inventory(phrase));
+                (draft.Place, draft.Lies) = (phrase.Place, (draft.Lies && !draft.Undone) || draft.Of.Sort == ThingSort.Fasteners && phrase.Place.Sort == PlaceSort.Container && Lies(phrase.Place, all) && !Inventory(phrase));
             draft.Tokens.AddRange(all);
             return;
         }
@@ -215,6 +215,9 @@ internal sealed partial class Listener
         if (In(first, last).Any(p => p is ActPhrase { Act: Act.Off or Act.Undo or Act.Part }) || Range(first, last).Any(k => Word(k) == "from" && (In(first, last).Any(p => p is ThingPhrase && p.To > k + 1 && p.From <= k + 2) || Range(k, last).Any(j => Word(j) is "side" or "end" && Word(j - 1) is "left" or "right" or "that" or "this"))))
             return false;
         if (Range(first, last).Any(k => Lexicon.Copulas.Contains(Word(k))))
+            return true;
+        // "the sump bolts have gone in a jam jar"
+        if (In(first, last).Any(p => p is ThingPhrase { Thing.Sort: ThingSort.Fasteners } bolts && Range(bolts.To, last).FirstOrDefault(k => Word(k) is not ("have" or "'ve" or "all" or "both" or "just" or "has"), -1) is var verb and > 0 && Word(verb) is "gone" or "went" or "go"))
             return true;
         int next = last + 1 < tokens.Count && tokens[last + 1].Sort == TokenSort.Comma ? last + 2 : last + 1;
         return place.Manner.Length == 0 && !Range(first, last).Any(k => (PlaceReader.IsLaying(Word(k)) || Word(k) is "through") && !In(first, last).Any(p => p is ThingPhrase && p.From <= k && p.To > k)) && !In(first, last).Any(p => p is ActPhrase { Act: Act.Put }) && !In(next, tokens.Count).Any(p => p.From == next && p is ActPhrase { Act: Act.Mark });

@@ -77,11 +77,13 @@ internal sealed partial class Listener
                 return -1;
         }
 
+        if (draft is { Fitting: true, Stages.Count: > 0 } open0 && (before is null || !facts.Contains(before)))
+            before = new Tightened(open0.Of, [], open0.Stages);
         if (tight.Theirs && tight.Pulls.Count == 0 && before is null)
             return -1;
         var of = Bolted(tight.Of!);
         int from = named?[0].From ?? at;
-        bool first = tight.Pulls.Any(p => p.Unit != "deg") || tight.Marks.Contains("hand tight");
+        bool first = tight.Pulls.Any(p => p.Unit != "deg") || tight.Marks.Contains("hand tight") || (tight.Theirs && tight.Pulls.Count == 0);
         if (named is not null && fitted is null && first && named.All(n => n.Thing.Sort == ThingSort.Part) && (!tight.Verb && !tight.Does && Refitting() || breath.On.Count > 0) && !facts.Concat(context.Last).OfType<On>().Any(o => o.Thing.Ids.Intersect(of.Ids).Any()) && !breath.On.Any(o => o.Ids.Intersect(of.Ids).Any()))
         {
             Goes(breath, named, from, named[^1].To);
@@ -108,13 +110,19 @@ internal sealed partial class Listener
     }
 
     private static bool Says(Tight tight, Thing? fitted) =>
-        tight.Pulls.Count > 0 || tight.Marks.Any(m => m is not ("oiled" or "threadlocked")) || (tight.Lots.Count > 0 && (fitted is not null || tight.Theirs || tight.Done)) || (tight.Verb && tight.Of is not null && fitted is null);
+        tight.Pulls.Count > 0 || tight.Marks.Any(m => m is not ("oiled" or "threadlocked")) || (tight.Lots.Count > 0 && (fitted is not null || tight.Done)) || (tight.Theirs && (tight.Lots.Count > 0 || fitted is not null)) || (tight.Verb && tight.Of is not null && fitted is null);
 
     /// <summary>One past the words understood, or null.</summary>
     private int? TightWord(Tight tight, int k, int to, int start, bool subject)
     {
         if (tokens[k].Sort == TokenSort.Comma)
             return k + 1;
+        if (SameFigures(k, to) is { } same0)
+        {
+            tight.Theirs = true;
+            return same0;
+        }
+
         if (RefitWords.At("mark", tokens, k) is var (mark, marked) && (subject || tight.Of is not null || tight.Lots.Count > 0 || mark is not "hand tight"))
         {
             if (!tight.Marks.Contains(mark))
@@ -252,7 +260,7 @@ internal sealed partial class Listener
             return false;
         if (Word(end) == "on" && tight.Pulls.Count > 0 || Word(at - 1) is "all" or "both" or "other" or "only")
             return false;
-        if (before is "at" or "to" or "then" or "plus" or "round" or "pass" or "stage" or "go" or "again" or "next" or "another" or "is" or "was" or "first" or "second" or "their" or "its" or "his" || Word(at - 1) is "another")
+        if (before is "at" or "to" or "then" or "after" or "before" or "plus" or "round" or "pass" or "stage" or "go" or "again" or "next" or "another" or "is" or "was" or "first" or "second" or "their" or "its" or "his" || Word(at - 1) is "another")
             return true;
         bool chained = Chained(end, to);
         if (before is "and")

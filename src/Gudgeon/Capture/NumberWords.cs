@@ -97,6 +97,8 @@ internal static class NumberWords
                 return new Num(0, NumSort.Vague, at, at + 2);
             case "a" when next is "hundred":
                 return Hundred(tokens, at, 1, at + 1);
+            case "hundred" when !IsNumberWord(Word(tokens, at - 1)) && Word(tokens, at - 1) is not ("few" or "couple" or "several" or "the") && (Word(tokens, next == "and" ? at + 2 : at + 1) is var tail && IsNumberWord(tail) || Gudgeon.Capture.Units.At(tokens, at + 1) is not null):
+                return Hundred(tokens, at, 1, at);
             case "a" when next is "quarter" or "half" && Word(tokens, at + 2) is not ("turn" or "of"):
                 return new Num(next == "half" ? 0.5m : 0.25m, NumSort.Fraction, at, at + 2);
             case "half" when next == "a" && Word(tokens, at + 2) == "dozen":
