@@ -16,6 +16,9 @@ internal sealed class Draft(Thing of)
     /// <summary>Fasteners named by what they hold are told to lie somewhere: no word of undoing them.</summary>
     public bool Lies { get; set; }
 
+    /// <summary>"nine nuts off, the rest seized": the part is held yet.</summary>
+    public bool Held { get; set; }
+
     /// <summary>Fasteners told before the part they hold.</summary>
     public bool Loose { get; set; }
     public List<string> Stages { get; } = [];
@@ -39,7 +42,7 @@ internal sealed class Draft(Thing of)
             lots = Split(told, total);
         else if (told.Count > 2 && told[0].Lot is { Count: { } all, Size: { Diameter: not null, Length: null } thread } && told.Skip(1).All(l => l.Lot is { Count: not null, Size: { Diameter: null, Length: not null } }) && told.Skip(1).Sum(l => l.Lot.Count) == all)
             lots = [.. told.Skip(1).Select(l => Named(l.Lot with { Size = l.Lot.Size.Or(thread) }, told[0].Lot))];
-        int bare = lots.Skip(1).Count(l => l is { Count: null, Uncounted: false, Size.Diameter: not null, Fastener: "" or "bolt" });
+        int bare = !lots.Any(l => l.Count is null) ? 0 : lots.Skip(1).Count(l => l is { Count: null or 1, Uncounted: false, Size.Diameter: not null, Fastener: "" or "bolt" });
         if (lots.Count > 1 && lots[0].Count == bare + 1 && bare == lots.Count - 1 && lots[0].Size.Diameter is not null && told.Skip(1).All(l => l.Share.Length == 0))
             lots = [.. lots.Select(l => l with { Count = 1, Fastener = lots[0].Fastener })];
         for (int i = 1; i < lots.Count; i++)

@@ -10,7 +10,7 @@ internal sealed partial class Listener
             var bolts = things.Joint(joint with { Sort = ThingSort.Part }, "bolt");
             var of1 = Range(clause[0].From, past).Concat(pending.SelectMany(p => Range(p.From, p.To))).Where(k => !tokens[k].IsBreak);
             pending.Clear();
-            Add(new Damaged(bolts with { Others = [] }, fault.Fault, Said(fault.From, past), some), of1);
+            Add(new Damaged(bolts with { Others = [] }, fault.Fault, Said(clause[0].From, past), some), of1);
             (seen, seenAt) = (bolts, fault.From);
             topic = joint with { Sort = ThingSort.Part };
             while (i + 1 < clause.Count && clause[i + 1].From < past)
@@ -34,6 +34,9 @@ internal sealed partial class Listener
             thing = draft.Of.Sort == ThingSort.Fasteners ? draft.Of with { Sort = ThingSort.Part } : draft.Of;
         else if (thing is { Sort: ThingSort.Fasteners } && of && seenAt < start && draft is { Lots: [.., { Lot.Count: { } whole }] })
             count = whole;
+        // "two nuts off, the last one is seized"
+        if (draft is { Held: true, Lots: [.., var loosened] } && inClause is null && thing is { Sort: ThingSort.Part } && seenAt < start && fault.Fault is "seized" or "stuck" or "rounded")
+            (thing, count) = (draft.Of with { Sort = ThingSort.Fasteners, Fastener = loosened.Lot.Fastener is { Length: > 0 } kind0 ? kind0 : "bolt" }, null);
         // "gasket on dry" is how it went on; "only hand tight" on the way back is a stage.
         if (fault.Fault == "dry" && Word(fault.From - 1) is "on" or "in" && Refitting())
         {
@@ -49,6 +52,13 @@ internal sealed partial class Listener
             pending.Clear();
             StartTight(held.Sort == ThingSort.Fasteners ? held with { Sort = ThingSort.Part } : held, said1);
             draft!.Stages.Add($"{Range(fault.From - 1, fault.To).Select(Word).First(w => w is "hand" or "finger")} tight");
+            return i;
+        }
+
+        // "oil pump on, three bolts, tight": how they were done up.
+        if (Refitting() && fault.Fault == "tight" && draft is { Fitting: true, Lots.Count: > 0 } done && clause.All(p => p is FaultPhrase or BreakPhrase or WordPhrase { Filler: true }))
+        {
+            done.Tokens.AddRange(Range(start, fault.To));
             return i;
         }
 
@@ -340,11 +350,14 @@ internal sealed partial class Listener
             return;
         }
 
-        if (told.FromPart && !off && !told.Undone && !(told.Place is not null && line))
+        if (!told.FromPart || off || told.Held)
+        {
+        }
+        else if (!told.Undone && !(told.Place is not null && line))
             About(of, told.Tokens, t => line ? new Parted(t) : new Off(t, []));
-        else if (told.FromPart && !off && told.Undone && told.Place is null && lots.All(l => l.Where.Length == 0) && !facts.Any(f => f is Damaged))
+        else if (told.Undone && told.Place is null && lots.All(l => l.Where.Length == 0) && !facts.Any(f => f is Damaged))
             About(of, told.Tokens, t => line ? new Parted(t) : new Off(t, []));
-        else if (told.FromPart && !off && told.Undone && facts.Any(f => f is Damaged { Thing.Sort: ThingSort.Fasteners }))
+        else if (told.Undone && facts.Any(f => f is Damaged { Thing.Sort: ThingSort.Fasteners }))
             About(of, told.Tokens, t => new Off(t, []));
         // A size alone is no count, nor is a bare number of what was spoken of before.
         if (!told.Undone && told.Place is null && !off && !told.FromPart && (lots.All(l => l is { Count: null, Uncounted: false, Fastener: "" }) || (of.Sort != ThingSort.Fasteners && lots.All(l => l is { Size.IsEmpty: true, Fastener: "" }))))

@@ -150,9 +150,9 @@ internal sealed partial class Listener
         bool object1 = next is ThingPhrase or DetailPhrase || (next is LotPhrase && phrase.Act is Act.Find or Act.Miss or Act.Buy or Act.Undo or Act.Off);
         if (draft is not null && fasteners && phrase.Act is Act.Off or Act.Undo && !(next is ThingPhrase && Word(next.From - 1) is not ("of" or "from" or "the") && draft.Lots.Count == 0))
         {
-            draft.Undone = true;
+            (draft.Undone, draft.Held) = (true, HeldYet(end));
             draft.Tokens.AddRange(all);
-            if (draft.FromPart && phrase.Act == Act.Off && phrase.Word is "off" or "out" && draft.Of.Sort == ThingSort.Part && !(phrase.Word == "out"))
+            if (draft.FromPart && !draft.Held && phrase.Act == Act.Off && phrase.Word is "off" or "out" && draft.Of.Sort == ThingSort.Part && !(phrase.Word == "out"))
                 Apply(Act.Off, draft.Of, all.Concat(draft.Tokens));
             return i;
         }
@@ -172,6 +172,8 @@ internal sealed partial class Listener
             return i;
         }
 
+        if (phrase.Act is Act.Miss && NeverThere(phrase, clause, end))
+            return clause.Count;
         if (phrase.Act is Act.Miss && draft is { Lots.Count: > 0 } && draft.Lots[^1].Lot.Count is not null && (draft.Lots.Count > 1 || draft.Lots[^1].From == draft.Tokens[0]))
         {
             var lot = draft.Lots[^1];

@@ -24,7 +24,9 @@ internal sealed partial class Listener
             return;
         }
 
-        phrase = along;
+        phrase = SomeOf(along.From, clause[0].From) is { } some0 ? along with { From = some0.From, Lot = along.Lot with { Count = some0.Count } } : along;
+        if (SpoiltOf(phrase, clause, i, end))
+            return;
         if (phrase.Share == "others" && phrase.Lot is { Size.IsEmpty: true, Fastener: "" } && (draft is null || phrase.Lot.Count is null) && FaultNext(clause, i) is not null && Rest(clause[0].From, end) is { } others)
         {
             (seen, seenAt, seenCount, fasteners) = (others, phrase.From, null, false);

@@ -121,7 +121,7 @@ internal sealed partial class Listener
     {
         if (frame.Core.Count > 0 || (frame.Bolts.Count > 1 && frame.Bolts.Select(b => b.Thing.Code).Distinct().Count() > 1))
             return -1;
-        var lots = frame.Lots.ToList();
+        var lots = frame.Lots.Select(l => SomeOf(l.From, frame.From) is { } part ? l with { Lot = l.Lot with { Count = part.Count } } : l).ToList();
         bool loose = frame.Bolts.Count == 0;
         if (loose && (lots.Count == 0 || lots.All(l => l.Lot.Fastener.Length == 0 && l.Lot.Size.IsEmpty && l.Share.Length == 0 && l.Lot.Note.Length == 0)))
             return -1;

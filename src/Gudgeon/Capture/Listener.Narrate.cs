@@ -277,8 +277,9 @@ internal sealed partial class Listener
         {
             Unsaid();
             draft = new Draft(phrase.Thing);
-            draft.Tokens.AddRange(Counting(phrase.From).Concat(Range(phrase.From, phrase.To)));
-            if (phrase.Told is { } told)
+            var some = SomeOf(phrase.From, clause[0].From);
+            draft.Tokens.AddRange(Counting(phrase.From).Concat(Range(some?.From ?? phrase.From, phrase.To)));
+            if ((some?.Count ?? phrase.Told) is { } told)
                 draft.Lots.Add(new LotPhrase(phrase.From, phrase.To, new Lot { Count = told, Fastener = phrase.Thing.Fastener }, ""));
             fasteners = true;
         }

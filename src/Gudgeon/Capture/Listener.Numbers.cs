@@ -40,7 +40,7 @@ internal sealed partial class Listener
         if (num.Sort == NumSort.Whole && fault is not null)
         {
             bool picks = Word(num.To) is "'s" or "has" or "had" || Word(num.From - 1) is "number" or "cylinder" or "on";
-            if (fasteners && draft is not null && !picks)
+            if (draft is not null && (fasteners || of && draft is { Lots.Count: > 0, Of.Detail: "" }) && !picks && OfBolts(fault.Fault))
             {
                 (seen, seenCount, seenAt) = (draft.Of with { Sort = ThingSort.Fasteners, Fastener = "bolt" }, num.Int, num.From);
                 return;
@@ -64,7 +64,7 @@ internal sealed partial class Listener
                 return;
             }
 
-            if (draft is not null)
+            if (draft is not null && OfBolts(fault.Fault))
                 (seen, seenCount, seenAt) = (draft.Of with { Sort = ThingSort.Fasteners, Fastener = "bolt" }, num.Int, num.From);
             return;
         }

@@ -63,7 +63,7 @@ internal sealed partial class Listener
     [GeneratedRegex("^(?:and |so |but |then |now )*(?:i |we )?(?:'ve |have )?(?:dropped one|lost one|one (?:rolled|pinged|flew|fell|dropped|went|got lost)|(?:that|one|it) one?(?: 's|'s| is| has)? ?gone)\\b.*$")]
     private static partial Regex OneGone();
 
-    [GeneratedRegex("^(?:and |so |but |,)*(?:(?:(?:i|we|that|it|they|there)(?: 'm| 're| 's| am| are| is| was| were| 've| have)*|(?<x>.+?) (?:is|'s|are|was|were|came up|comes up|has|have))(?: got| still| now)* )?(?<n>a|an|one|two|three|four|five|six|\\d+) (?:(?<f>bolt|nut|stud|screw|washer|clip|dowel|circlip)s? )?(?:is |'s |are |of them )*(?:short|missing|light|too few)(?: (?:for|on|of|from) (?:it|them|that|the lot))?$")]
+    [GeneratedRegex("^(?:and |so |but |,)*(?:(?:(?:i|we|that|it|they|there)(?: 'm| 're| 's| am| are| is| was| were| 've| have)*|(?<x>.+?) (?:is|'s|are|was|were|came up|comes up|has|have))(?: got| still| now)* )?(?<n>a|an|one|two|three|four|five|six|\\d+) (?:(?<f>bolt|nut|stud|screw|washer|clip|dowel|circlip)s? )?(?:is |'s |are |of them )*(?:short|missing|light|too few)(?: (?:for|on|of|from|in) (?:it|them|that|the lot|(?<y>(?:the |my )?[a-z][a-z ]+)))?$")]
     private static partial Regex Lacks();
 
     [GeneratedRegex("^(?:and |so |but |oh |ah |aha |ha |wait |then |good news |finally |eventually |at last |,)*(?:i |we |'ve |have |just |finally )*(?:found|got) (?:it|them|him|the bugger|the little bugger|the sod|that one|the missing one|the lost one|the other one|it again)(?: back| again)?\\b(?<w>.*)$|^(?:it|they)(?: 's|'s| has| have)? ?(?:turned up|come to light)\\b(?<w>.*)$")]
@@ -72,7 +72,7 @@ internal sealed partial class Listener
     /// <summary>One of the fasteners just told has gone, or the one that was short has turned up.</summary>
     private int TurnedUp(Stretch clause)
     {
-        if (Lacks().Match(clause.Line) is { Success: true } lack && ((clause.Tokens(lack.Groups["x"]) is var (lFrom, lTo) && lTo > lFrom ? ThingIn(lFrom, lTo) : null) ?? (pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic ?? LastThing())) is { Kind.Length: > 0 } holder)
+        if (Lacks().Match(clause.Line) is { Success: true } lack && ((clause.Tokens(lack.Groups[lack.Groups["y"].Success ? "y" : "x"]) is var (lFrom, lTo) && lTo > lFrom ? ThingIn(lFrom, lTo) : null) ?? (pending.Count > 0 ? pending[^1].Thing : draft?.Of ?? topic ?? LastThing())) is { Kind.Length: > 0 } holder)
         {
             int howMany = NumberWords.At(tokens, clause.Tokens(lack.Groups["n"]).From) is { IsCount: true } n ? n.Int : 1;
             string what = lack.Groups["f"].Success && Lexicon.Fasteners.Longest(tokens, clause.Tokens(lack.Groups["f"]).From) is { Values: [var kind, ..] } ? kind : "bolt";

@@ -173,7 +173,7 @@ internal sealed partial class Listener
 
                 if (Figured(tight, k, bare.To, to, start, subject))
                     tight.Pulls.Add(new Pull(num.Int, "", More(k)));
-                else if (tight.Bolts && tight.Lots.Count + tight.Pulls.Count == 0 && tokens.ElementAtOrDefault(k - 1).Sort == TokenSort.Comma || Word(k - 1) is "all" or "both" or "other" or "last" or "remaining" or "on" or "of" or "only" or "did" or "got" || Word(bare.To) is "of" or "at" or "got" or "have" or "has" or "done" or "up" or "turned")
+                else if (tight.Bolts && tight.Lots.Count + tight.Pulls.Count == 0 && tokens.ElementAtOrDefault(k - 1).Sort == TokenSort.Comma || Word(k - 1) is "all" or "both" or "other" or "last" or "remaining" or "of" or "only" or "did" or "got" || Word(k - 1) == "on" && tight.Pulls.Count > 0 || Word(bare.To) is "of" or "at" or "got" or "have" or "has" or "done" or "up" or "turned")
                     tight.Lots.Add(new LotPhrase(k, bare.To, new Lot { Count = num.Int }, ""));
                 else
                     return null;
@@ -210,6 +210,9 @@ internal sealed partial class Listener
 
         if (Word(k) is "another" or "further")
             return k + 1;
+        // "rod caps on, two nuts each"
+        if (Word(k) is "each" or "apiece" && tight.Lots is [.., { Lot.Count: > 0 and <= 4 and var every } last0] && last0.To == k && tight.Of is { Ids.Count: > 1 and var parts, Others.Count: 0 })
+            tight.Lots[^1] = last0 with { Lot = last0.Lot with { Count = every * parts } };
         int pass = RefitWords.To("pass", tokens, k);
         int verb = RefitWords.To("verb", tokens, k);
         int fill = RefitWords.To("tight", tokens, k);
