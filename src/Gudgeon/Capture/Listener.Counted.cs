@@ -184,4 +184,9 @@ internal sealed partial class Listener
         clause.RemoveAll(p => p.From > phrase.From && p.To <= fault.To);
         return true;
     }
+
+    /// <summary>"the two at the back are M6 by 45": the number of what is sized after it.</summary>
+    private static NumPhrase? Sized(List<Phrase> clause, int i) =>
+        clause[i] is LotPhrase { Lot: { Count: null, Uncounted: false, Size.IsEmpty: false }, Share: "" } && clause.Take(i).OfType<NumPhrase>().LastOrDefault(n => n.Num.IsCount) is { } number
+        && clause.Where(p => p.From >= number.To && p.To <= clause[i].From).ToList() is var between && between.OfType<WordPhrase>().Any(w => Lexicon.Copulas.Contains(w.Word)) && between.All(p => p is WordPhrase or WherePhrase or ThingPhrase) && between.Any(p => p is WherePhrase or ThingPhrase or WordPhrase { Word: "at" or "on" or "in" }) ? number : null;
 }

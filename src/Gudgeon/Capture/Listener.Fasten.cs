@@ -27,6 +27,8 @@ internal sealed partial class Listener
         phrase = SomeOf(along.From, clause[0].From) is { } some0 ? along with { From = some0.From, Lot = along.Lot with { Count = some0.Count } } : along;
         if (SpoiltOf(phrase, clause, i, end))
             return;
+        if (Sized(clause, i) is { } those)
+            phrase = phrase with { From = those.From, Lot = phrase.Lot with { Count = those.Num.Int } };
         if (phrase.Share == "others" && phrase.Lot is { Size.IsEmpty: true, Fastener: "" } && (draft is null || phrase.Lot.Count is null) && FaultNext(clause, i) is not null && Rest(clause[0].From, end) is { } others)
         {
             (seen, seenAt, seenCount, fasteners) = (others, phrase.From, null, false);

@@ -279,6 +279,9 @@ internal sealed partial class Listener
             draft = new Draft(phrase.Thing);
             var some = SomeOf(phrase.From, clause[0].From);
             draft.Tokens.AddRange(Counting(phrase.From).Concat(Range(some?.From ?? phrase.From, phrase.To)));
+            // "manifold bolts are counted, nine"
+            if (Word(Lexicon.Copulas.Contains(Word(phrase.To)) ? phrase.To + 1 : phrase.To) == "counted")
+                draft.Tokens.AddRange(Range(phrase.To, phrase.To + 2).Where(k => Word(k) == "counted" || Lexicon.Copulas.Contains(Word(k))));
             if ((some?.Count ?? phrase.Told) is { } told)
                 draft.Lots.Add(new LotPhrase(phrase.From, phrase.To, new Lot { Count = told, Fastener = phrase.Thing.Fastener }, ""));
             fasteners = true;

@@ -124,7 +124,7 @@ internal sealed partial class Listener
             return;
         }
 
-        if (CountsElse(num))
+        if (CountsElse(num) || clause.Skip(i + 1).OfType<LotPhrase>().FirstOrDefault() is { } sized && Sized(clause, clause.IndexOf(sized)) == phrase)
             return;
         var subject = pending.Count > 0 ? pending[^1].Thing : null;
         bool counts = num.IsCount || num.Sort == NumSort.Vague;
@@ -286,6 +286,8 @@ internal sealed partial class Listener
 
     private void Locate(WherePhrase phrase, List<Phrase> clause, int i, int end)
     {
+        if (clause.Skip(i + 1).OfType<LotPhrase>().FirstOrDefault() is { } told && Sized(clause, clause.IndexOf(told)) is { } those && those.From < phrase.From)
+            return;
         if (draft is { Lots.Count: > 0 } && pending.Count == 0)
         {
             var last = draft.Lots[^1];

@@ -146,7 +146,7 @@ internal sealed partial class Listener
                 tight.Bolts |= lot.Fastener.Length > 0;
                 tight.Stage |= phrase.Share is "others" or "rest";
                 return phrase.To;
-            case LotPhrase { Lot: { Fastener: "washer", Size.IsEmpty: true } } washer when Word(k - 1) is "with" or "new":
+            case LotPhrase { Lot: { Fastener: "washer", Size.IsEmpty: true } } washer when Range(k - 1, washer.To).Any(w => Word(w) is "with" or "new"):
                 return washer.To;
             case AmountPhrase { Amount: var amount } figure when IsTorque(amount.Unit) || amount.Unit == "deg":
                 tight.Pulls.Add(new Pull(amount.Value, amount.Unit, More(k)));
@@ -157,6 +157,12 @@ internal sealed partial class Listener
                 {
                     tight.Pulls.Add(new Pull((num.Int * 100) + rest.Value, rest.Unit, false));
                     return tens.To;
+                }
+
+                if (num.Int is 2 && Word(bare.To) is "lots" or "goes" or "times" && Word(bare.To + 1) == "of" && NumberWords.At(tokens, bare.To + 2) is { IsCount: true } turn && IsAngle(turn.Value) && Rests(turn.To, to) && tight.Pulls.Count > 0)
+                {
+                    tight.Pulls.AddRange([new Pull(turn.Value, "deg", true), new Pull(turn.Value, "deg", true)]);
+                    return turn.To;
                 }
 
                 if (num.Int is 2 && Word(bare.To) is "lots" or "goes" or "times" && Word(bare.To + 1) == "of" && phrases.FirstOrDefault(p => p.From == bare.To + 2) is AmountPhrase { Amount.Unit: "deg" } twice)
@@ -265,6 +271,9 @@ internal sealed partial class Listener
             return false;
         if (before is "at" or "to" or "then" or "after" or "before" or "plus" or "round" or "pass" or "stage" or "go" or "again" or "next" or "another" or "is" or "was" or "first" or "second" or "their" or "its" or "his" || Word(at - 1) is "another")
             return true;
+        // "spark plugs in, twenty five each": no plug has bolts.
+        if (Word(end) == "each" && NumberWords.At(tokens, at) is { Value: >= 8 } && (tight.Lots.Count > 0 || tight.Of is { Kind: "plug" or "glow-plug" or "drain-plug" }))
+            return true;
         bool chained = Chained(end, to);
         if (before is "and")
             return tight.Pulls.Count > 0;
@@ -278,6 +287,8 @@ internal sealed partial class Listener
         int k = at;
         while (k < to && (Word(k) is "then" or "and" or "plus" or "another" or "the" or "a" or "to" or "up" or "next" || tokens[k].Sort == TokenSort.Comma))
             k++;
+        if (k > at && Word(k) == "two" && Word(k + 1) is "lots" or "goes" or "times" && Word(k + 2) == "of")
+            k += 3;
         return k > at && (QuarterTurns(k) is not null || phrases.FirstOrDefault(p => p.From == k) is AmountPhrase { Amount: var amount } && (IsTorque(amount.Unit) || amount.Unit == "deg") || (NumberAt(k) is { } next && (Chained(next, to) || Rests(next, to))));
     }
 
