@@ -3,11 +3,11 @@ namespace Gudgeon.Capture;
 /// <summary>What is on its way: who brings it or how it comes, and when it is here.</summary>
 internal sealed partial class Listener
 {
-    private static readonly HashSet<string> DayWords = ["should", "be", "here", "due", "coming", "hopefully", "they", "said", "say", "it", "'s", "probably", "maybe", "is", "on", "arrives", "arriving", "supposed", "to", "land", "meant", "says", "tracking", "now", "reckons", "reckon", "come", "comes", "turn", "up", "in", "arrive", "get", "'re", "he", "she", "expected", "delivery", "eta", "the", "ready", "back", "will", "'ll", "tells", "tell", "me", "told", "promised", "promise", "for", "are", "telling", "saying", "then", "and", "being", "done", "finished", "there", "this", "only", "not", "before", "we", "'ve", "i", "have", "by", "a", "lad", "bloke", "man", "shop", "them", "at", "think", "thinks", "latest", "earliest", "with", "luck", "want", "wants", "must", "has", "return", "give", "gets", "them"];
+    private static readonly HashSet<string> DayWords = ["should", "be", "here", "due", "coming", "hopefully", "they", "said", "say", "it", "'s", "probably", "maybe", "is", "on", "arrives", "arriving", "supposed", "to", "land", "meant", "says", "tracking", "now", "reckons", "reckon", "come", "comes", "turn", "up", "in", "arrive", "get", "'re", "he", "she", "expected", "delivery", "eta", "the", "ready", "back", "will", "'ll", "tells", "tell", "me", "told", "promised", "promise", "for", "are", "telling", "saying", "then", "and", "being", "done", "finished", "there", "this", "only", "not", "before", "we", "'ve", "i", "have", "by", "a", "lad", "bloke", "man", "shop", "them", "at", "think", "thinks", "latest", "earliest", "with", "luck", "want", "wants", "must", "has", "return", "give", "gets", "them", "those", "these", "telling", "promises"];
 
-    private static readonly HashSet<string> Stops = ["round", "over", "off", "up", "in", "down", "along", "back", "here", "out", "on", "till", "until", "by", "to", "from", "for", "with", "only", "after", "before", "is", "'s", "are", "was", "isnt", "arent", "will", "'ll", "wont", "not", "has", "have", "so", "and", "that", "this", "should", "aint", "doesnt", "dont", "'re", "being", "be", "been", "which", "who", "we", "i", "he", "she", "they", "my", "at", "never", "just", "still", "today", "when"];
+    private static readonly HashSet<string> Stops = ["round", "over", "off", "up", "in", "down", "along", "back", "here", "out", "on", "till", "until", "by", "to", "from", "for", "with", "only", "after", "before", "is", "'s", "are", "was", "isnt", "arent", "will", "'ll", "wont", "not", "has", "have", "so", "and", "that", "this", "should", "aint", "doesnt", "dont", "'re", "being", "be", "been", "which", "who", "we", "i", "he", "she", "they", "my", "at", "never", "just", "still", "today", "when", "must", "needs"];
 
-    private static readonly HashSet<string> Dets = ["the", "a", "an", "my", "some", "his", "her", "their", "its", "our", "your", "new", "another", "other", "more", "no", "any", "that", "this", "those", "these", "me", "us", "till", "until", "right", "correct", "proper", "next", "replacement", "fresh", "still", "also", "and", "but"];
+    private static readonly HashSet<string> Dets = ["the", "a", "an", "my", "some", "his", "her", "their", "its", "our", "your", "new", "another", "other", "more", "no", "any", "that", "this", "those", "these", "me", "us", "till", "until", "right", "correct", "proper", "next", "replacement", "fresh", "still", "also", "and", "but", "first", "now", "then"];
 
     private string? Errand(int at, out int to)
     {
@@ -46,23 +46,67 @@ internal sealed partial class Listener
     /// <summary>"tensioner out of stock till Saturday", "cousin brings the impact gun on Saturday", "no gasket before Friday": what is not here yet.</summary>
     private int Awaited(Stretch clause)
     {
+        int heard = Hearsay(clause.From, clause.To);
+        bool reported = heard > clause.From;
+        clause = new Stretch(tokens, heard, clause.To);
         int end = clause.To;
         var due = DueIn(clause.From, clause.To);
         if (due is null && DueAfter(clause.To) is { } late)
             (due, end) = late;
         if (due is null || Range(clause.From, clause.To).Any(k => Word(k) is "if" or "unless" or "once" or "gone" or "went" || Word(k) is "till" or "until" or "before" or "when" && dues.At(k) is null) || In(clause.From, clause.To).Any(p => p is MeasurePhrase or AmountPhrase or TagPhrase or LotPhrase { Lot.Size.IsEmpty: false } or ActPhrase { Act: Act.On or Act.Undo or Act.Part or Act.Cap or Act.Tighten or Act.Mark or Act.Drain or Act.Stay }))
             return -1;
-        var (what, from, to) = Comes(clause) ?? Brings(clause) ?? Without(clause) ?? Says(clause) ?? default;
+        var (what, from, to) = Comes(clause) ?? Brings(clause) ?? Without(clause) ?? Says(clause) ?? (reported ? Promised(clause) : null) ?? default;
         if (what is null)
             return -1;
         var thing = ThingIn(from, to);
         Flush();
         pending.RemoveAll(p => p.From >= clause.From || p.From < to && p.To > from || what.StartsWith(p.Thing.Name, StringComparison.Ordinal));
         Add(new WaitingFor(what, thing is null ? null : thing with { Others = [] }, due), Range(Math.Min(from, clause.From), end).Where(k => !tokens[k].IsBreak && (k >= clause.From || (k >= from && k < to))));
+        end = BySomebody(end);
         if (end > clause.To)
             skipTo = end;
         return end;
     }
+
+    private static readonly HashSet<string> SaidBy = ["says", "said", "say", "tells", "tell", "telling", "told", "saying", "promised", "promises", "promise", "reckons", "reckon", "thinks", "think", "swears"];
+
+    /// <summary>One past "the dealer is telling me that", "they say", "as per the shop": by whose word it is. The token itself where nobody is named.</summary>
+    private int Hearsay(int from, int to)
+    {
+        int at = from;
+        bool per = Word(at) == "as" && Word(at + 1) == "per";
+        at = per ? at + 2 : at;
+        while (Word(at) is "the" or "my" or "our" or "his")
+            at++;
+        if (at >= to || !Somebody(at))
+            return from;
+        at = Errand(at, out int name) is "supplier" or "trade" ? name : at + 1;
+        if (per)
+            return at;
+        while (Word(at) is "is" or "'s" or "are" or "'re" or "was" or "has" or "have" or "now" or "just" or "also" or "still" or "only")
+            at++;
+        if (!SaidBy.Contains(Word(at)))
+            return from;
+        at++;
+        while (Word(at) is "me" or "us" or "that" or "now")
+            at++;
+        return at < to && dues.At(at) is null ? at : from;
+    }
+
+    /// <summary>One past ", dealer is telling", "they say": a clause that tells only who said it.</summary>
+    private int BySomebody(int end)
+    {
+        if (end >= tokens.Count || tokens[end].Sort != TokenSort.Comma)
+            return end;
+        int next = end + 1;
+        while (next < tokens.Count && !tokens[next].IsBreak)
+            next++;
+        return Range(end + 1, next).Any(k => SaidBy.Contains(Word(k))) && Range(end + 1, next).All(k => SaidBy.Contains(Word(k)) || Somebody(k) || Word(k) is "the" or "my" or "is" or "'s" or "are" or "has" or "now" or "me" or "us" or "so") ? next : end;
+    }
+
+    /// <summary>"the dealer has promised the barrel by the fifth": what was told of, and its day.</summary>
+    private (string? What, int From, int To)? Promised(Stretch clause) =>
+        Called(clause.From, clause.To, false) is { What: not null } called && dues.At(called.To) is { } day && day.To == clause.To ? called : null;
 
     /// <summary>"float needles aren't coming till Saturday": the thing before, how it comes after.</summary>
     private (string? What, int From, int To)? Comes(Stretch clause)
@@ -77,7 +121,8 @@ internal sealed partial class Listener
             // "comes off Saturday", "come back", "I come Saturday": a deed, or somebody.
             if (Word(to) is "off" or "out" or "apart" or "away" or "down" or "back" or "on" && dues.At(to) is null && (Word(to) != "on" || Word(to + 1) is "tomorrow") || Word(cue) is "drop" or "come" && Word(cue - 1) is not ("'ll" or "will" or "to" or "should" or "not" or "cant" or "wont" or "dont") && Word(cue) == "drop")
                 return null;
-            return Called(clause.From, cue, true) is { } subject ? subject : null;
+            // "first must arrive the front seal": what comes is told after.
+            return Range(clause.From, cue).All(k => Dets.Contains(Word(k)) || Stops.Contains(Word(k))) && to < clause.To ? Called(to, clause.To, true) : Called(clause.From, cue, true);
         }
 
         // "big ends from the supplier tomorrow"
@@ -112,6 +157,10 @@ internal sealed partial class Listener
     private (string? What, int From, int To)? Without(Stretch clause)
     {
         int no = Range(clause.From, Math.Min(clause.To, clause.From + 4)).FirstOrDefault(k => Word(k) == "no", -1);
+        // "the shop won't have shims till Monday"
+        int have = Range(clause.From, clause.To).FirstOrDefault(k => Word(k) is "have" or "got" or "stock" && Word(k - 1) is "wont" or "hasnt" or "havent" or "dont" or "doesnt" or "not" && Range(clause.From, k).Any(Somebody) && Word(k + 1) is not ("to" or "till" or "until" or "it" or "them" or "any" or "time"), -1);
+        if (have >= 0 && Range(have, clause.To).FirstOrDefault(k => Word(k) is "till" or "until" or "before" && dues.At(k) is not null, -1) is var then and > 0)
+            return Called(have + 1, then, false);
         int till = no < 0 ? -1 : Range(no + 1, clause.To).FirstOrDefault(k => Word(k) is "till" or "until" or "before" && dues.At(k) is not null, -1);
         return till < 0 || !Range(clause.From, no).All(k => Word(k) is "they" or "'ve" or "have" or "he" or "has" or "'s" or "there" or "is" or "got" or "so" or "still" or "she" || Errand(k, out _) == "supplier") ? null : Called(no + 1, till, false);
     }
@@ -119,7 +168,7 @@ internal sealed partial class Listener
     /// <summary>"dealer says Saturday for the tensioner".</summary>
     private (string? What, int From, int To)? Says(Stretch clause)
     {
-        int says = Range(clause.From + 1, clause.To).FirstOrDefault(k => Word(k) is "says" or "said" or "say" or "reckons" or "reckon" or "promises" or "promised" or "tells" or "saying" && dues.At(k + 1) is not null, -1);
+        int says = Range(clause.From + 1, clause.To).FirstOrDefault(k => Word(k) is "says" or "said" or "say" or "reckons" or "reckon" or "promises" or "promised" or "tells" or "telling" or "saying" && dues.At(k + 1) is not null, -1);
         if (says < 0 || !Range(clause.From, says).Any(Somebody) || dues.At(says + 1) is not { } day || Word(day.To) != "for")
             return null;
         return Called(day.To + 1, clause.To, false);

@@ -37,9 +37,37 @@ internal sealed partial class Listener
         }
 
         foreach (int at in fluids)
-            Add(new Drained(Word(at) is "water" or "antifreeze" ? "coolant" : Word(at), fluids.Count == 1 ? amount?.Amount : null, from is null ? null : from.Thing with { Others = [] }), Range(start, end));
+            Add(new Drained(Fluid(at), fluids.Count == 1 ? amount?.Amount : null, from is null ? null : from.Thing with { Others = [] }), Range(start, end));
         topic = from?.Thing ?? (fluids.Any(k => Word(k) == "oil") ? Vessel() : null) ?? topic;
         seen = topic;
+    }
+
+    private string Fluid(int at) => Word(at) switch { "water" or "antifreeze" => "coolant", "petrol" or "diesel" => "fuel", var word => word };
+
+    private static readonly HashSet<string> Ran = ["first", "then", "now", "next", "and", "also", "after", "that", "the", "is", "was", "'s", "out", "let", "i", "we", "too", "as", "well", "all", "about", "call", "it", "some"];
+
+    /// <summary>"then the water, eight litres": what else ran out, told like the fluid before.</summary>
+    private int AlsoDrained(Stretch clause)
+    {
+        int end = clause.To;
+        if (end < tokens.Count && tokens[end].Sort == TokenSort.Comma && !In(clause.From, end).Any(p => p is AmountPhrase))
+        {
+            end++;
+            while (end < tokens.Count && !tokens[end].IsBreak)
+                end++;
+        }
+
+        var fluids = Range(clause.From, clause.To).Where(k => Fluids.Contains(Word(k))).ToList();
+        var amounts = In(clause.From, end).OfType<AmountPhrase>().Where(a => a.Amount.Unit is "l" or "ml" or "pint" or "quart" or "gallon").ToList();
+        int opens = Range(clause.From, clause.To).FirstOrDefault(k => Word(k) is "first" or "then", -1);
+        if (fluids is not [var at] || amounts is not [var amount] || !(facts.LastOrDefault() is Drained || context.Last.LastOrDefault() is Drained || opens >= 0 && opens < at)
+            || In(clause.From, end).Any(p => p is not (WordPhrase or AmountPhrase or BreakPhrase) && p.From != at && !(p is ActPhrase { Act: Act.Drain or Act.Off })) || !Range(clause.From, end).All(k => k == at || tokens[k].IsBreak || Ran.Contains(Word(k)) || k >= amount.From && k < amount.To))
+            return -1;
+        Flush();
+        Add(new Drained(Fluid(at), amount.Amount, null), Range(clause.From, end).Where(k => !tokens[k].IsBreak));
+        if (Fluid(at) == "oil" && Vessel() is { } vessel)
+            topic = seen = vessel;
+        return end;
     }
 
     /// <summary>Where the oil came out of, for what was seen in it.</summary>

@@ -97,6 +97,14 @@ internal sealed partial class Listener
             int end = at;
             while (end < to && !tokens[end].IsBreak && (Word(end) is not ("and" or "plus") || Inside(end)))
                 end++;
+            // "a head gasket in the morning": when it is ordered.
+            int when = Range(at + 1, end).FirstOrDefault(k => dues.At(k) is { } due && due.To == end || Word(k) == "in" && Word(k + 1) == "the" && Word(k + 2) is "morning" or "evening" or "afternoon" && k + 3 == end, end);
+            if (when < end && Goods(at, when, seal, items))
+            {
+                items[^1].To = at = end;
+                continue;
+            }
+
             // "four valves, please, and a gasket"
             if (items.Count > 0 && Range(at, end).All(k => Word(k) is "please" or "kindly" or "thanks" or "thank" or "you" or "cheers"))
             {

@@ -23,7 +23,11 @@ internal sealed partial class Listener
             () => PlanOfIt(clause),
             () => IntendedOf(clause),
             () => Unreal(clause),
+            () => Chatter(clause),
             () => LeftOverBolt(clause),
+            () => RestIsMissing(clause),
+            () => SameToBuy(clause),
+            () => AlsoDrained(clause),
             () => Staged(clause, rest),
             () => StageNamed(clause),
             () => NextGo(clause, rest),
@@ -33,6 +37,8 @@ internal sealed partial class Listener
             () => Question(at, end, false) ?? -1,
             () => Naming(clause),
             () => Access(clause, rest),
+            () => Owned(clause, rest),
+            () => HeldBy(clause, rest),
             () => HandBack(clause, rest),
             () => GoBack(clause),
             () => Lent(clause, rest),
@@ -110,16 +116,22 @@ internal sealed partial class Listener
         return n.To;
     }
 
-    [GeneratedRegex("\\b(?:left over|leftover|too many|spare (?:bolt|nut|screw|stud|washer|one))\\b")]
+    [GeneratedRegex("\\b(?:left over|leftover|too many|spare (?:bolt|nut|screw|stud|washer|one))\\b|\\b(?:bolt|nut|screw|stud|washer|clip)s? (?:left |spare )?over$")]
     private static partial Regex Spare();
+
+    [GeneratedRegex("^(?:and |but |so )*(?:i |we )?(?:'ve )?(?:dont know|do not know|cant think|no idea|got no idea|have no idea|god knows|who knows|not sure) (?:what|where|which|from where)\\b.*$")]
+    private static partial Regex Unplaced();
 
     /// <summary>Fasteners left over on the way back: somebody must say where they belong.</summary>
     private int LeftOverBolt(Stretch clause)
     {
         if (!Spare().IsMatch(clause.Line) || !In(clause.From, clause.To).Any(p => p is LotPhrase or ThingPhrase { Thing.Sort: ThingSort.Fasteners }))
             return -1;
-        Ask(DoubtSort.NotTold, $"“{Said(clause.From, clause.To)}”: where does it belong?", Range(clause.From, clause.To));
-        return clause.To;
+        int end = clause.To;
+        while (end < tokens.Count && (tokens[end].Sort == TokenSort.Comma || Word(end) == "and") && ClauseEnd(end + 1, tokens.Count) is var next && Unplaced().IsMatch(new Stretch(tokens, end + 1, next).Line))
+            end = next;
+        Ask(DoubtSort.NotTold, $"“{Said(clause.From, end)}”: where does it belong?", Range(clause.From, end).Where(k => !tokens[k].IsBreak));
+        return end;
     }
 
     private static int First(params Func<int>[] shapes)
@@ -184,7 +196,7 @@ internal sealed partial class Listener
         return stop > a && !Range(a, stop).Any(k => Lexicon.Persons.Contains(Word(k)) && Word(k + 1) != "'s") ? new Thing(ThingSort.Unknown, "", [], string.Join(" ", Enumerable.Range(a, stop - a).Select(i => tokens[i].Text)).Replace(" '", "'", StringComparison.Ordinal)) : null;
     }
 
-    [GeneratedRegex("^(?:and |so |right ,? ?|ok ,? ?|okay ,? ?|hang on ,? ?|wait ,? ?|hmm ,? ?)*(?<q>is it normal|is that normal|is this normal|is it ok|where'?s?|which|what|when|how|who|whose|why|did i|did we|have i|have we|has the|has it|was the|was it|is the|is there|is it|are the|are there|does|do i|do we|should i|should we|can i|can we|cant remember|cannot remember|dont remember|i cant remember|i dont remember|i forget|forgotten|i have forgotten|no idea where|i wonder|wonder|wondering|not sure|i am not sure|i 'm not sure|need to find out|must find out|find out|check whether|check if|need to check|must check|ask|must ask|need to ask|is it normal|is that normal|is it ok|is this normal|is|whats|wheres|how many|remind me|tell me|dont know|i dont know|anyone know|could i|would it|will it)\\b")]
+    [GeneratedRegex("^(?:and |so |now |right ,? ?|ok ,? ?|okay ,? ?|hang on ,? ?|wait ,? ?|hmm ,? ?)*(?<q>before (?:i|we|the) .+ what|(?:i |we )?(?:'ve |have |got )*(?:no|any) (?:idea|notion|clue) (?:where|what|which|how|when)|(?:can|could|will) (?:somebody|someone|anybody|anyone|you) (?:please )?tell (?:me|us)|is it normal|is that normal|is this normal|is it ok|where'?s?|which|what|when|how|who|whose|why|did i|did we|have i|have we|has the|has it|was the|was it|is the|is there|is it|are the|are there|does|do i|do we|should i|should we|can i|can we|cant remember|cannot remember|dont remember|i cant remember|i dont remember|i forget|forgotten|i have forgotten|no idea where|i wonder|wonder|wondering|not sure|i am not sure|i 'm not sure|need to find out|must find out|find out|check whether|check if|need to check|must check|ask|must ask|need to ask|is it normal|is that normal|is it ok|is this normal|is|whats|wheres|how many|remind me|tell me|dont know|i dont know|anyone know|could i|would it|will it)\\b")]
     private static partial Regex Asks();
 
     private int? Question(int from, int to, bool marked)
@@ -217,6 +229,12 @@ internal sealed partial class Listener
         if (cue == "remind me" && Regex.IsMatch(said, "remind me (?:about|to)\\b"))
             return null;
         var thing = sort is "where" && Regex.IsMatch(said, "\\bbag|tray|box\\b") && ThingIn(from, end) is null ? null : AskedOf(from, end);
+        if (thing is null && pending.Count > 0 && sort is "how many" or "where" or "size" or "done" && Regex.IsMatch(said, "\\b(?:it|them|they|there)\\b"))
+        {
+            thing = pending[^1].Thing;
+            pending.Clear();
+        }
+
         if (!marked && thing is not null && sort is "done" or "how many" or "where" or "size")
             end = skipTo = Musing(end);
         var all = Range(from, end).Where(i => !tokens[i].IsBreak);
@@ -233,7 +251,7 @@ internal sealed partial class Listener
             Add(new Asked(sort, thing with { Others = [], Ids = [.. thing.Others.SelectMany(o => o.Ids).Concat(thing.Ids).Distinct()] }, Said(from, end)), all);
         else
             Add(new Asked(sort, thing, Said(from, end)), all);
-        return end;
+        return sort == "how many" && thing is { Others.Count: 0, Kind.Length: > 0 } ? FoundSoMany(thing, end) : end;
     }
 
     /// <summary>One past what is said behind a question and tells of nothing: "I must have", "blowed if I can remember", "or did I not".</summary>
@@ -280,6 +298,8 @@ internal sealed partial class Listener
         if (Regex.IsMatch(said, "what (?:else |all )?(?:have|do|must|should) (?:i|we) (?:still |yet |left |got |have |need |else )*(?:to )?(?:take|get|pull|undo|remove|strip)\\b.*\\b(?:before|afore|till|until|so|to get|first)\\b"))
             return "before";
         if (Regex.IsMatch(said, "(?:left|remains|to do|to come off|has to come off|have to come off|must come off|in the way|stopping|to remove|needs to come off|comes off) (?:before|of|first|to get|me)|left before|before (?:the|i|we|it).* (?:can|could|comes|will)|what.*have to (?:take|remove|undo)|what.*holding|what.*in the way|what (?:else )?(?:has|needs) to come"))
+            return "before";
+        if (Regex.IsMatch(said, "\\bwhat\\b.*\\b(?:fit|on|in|go|goes|put|refit|fitted)\\b.*\\bbefore\\b|^(?:\\w+ )?before .*\\bwhat\\b"))
             return "before";
         if (Regex.IsMatch(said, "what (?:did|have) (?:i|we) (?:do|done|go and do|gone and done) with"))
             return "where";

@@ -191,7 +191,7 @@ internal sealed partial class Listener
     /// <summary>Words that open a shape of their own even where nobody paused.</summary>
     private bool Cue(int at) => (Word(at), Word(at + 1)) switch
     {
-        ("cant" or "cannot" or "couldnt", "get" or "reach" or "undo" or "find" or "remember" or "shift") => Word(at - 1) is not ("i" or "you" or "we"),
+        ("cant" or "cannot" or "couldnt", "get" or "reach" or "undo" or "find" or "remember" or "shift") => Word(at - 1) is not ("i" or "you" or "we" or "they" or "he" or "she") && !Range(Math.Max(0, at - 2), at).Any(Somebody),
         ("i" or "you" or "we", "cant" or "cannot" or "couldnt" or "need" or "must" or "'ll" or "had") => true,
         ("scrap" or "strike" or "ignore" or "delete" or "forget", "that") => true,
         ("make", "that" or "it") => true,

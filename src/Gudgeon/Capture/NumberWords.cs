@@ -202,6 +202,8 @@ internal static class NumberWords
             return null;
         if (Word(tokens, at + 1) is "a" && Parts.TryGetValue(Word(tokens, at + 2), out int under) && Word(tokens, at + 3) is not "turn")
             return (1m / under, at + 3);
+        if (Word(tokens, at + 1) is "half" && at + 2 < tokens.Count && tokens[at + 2].Stem is "liter" or "litre" or "pint" or "gallon" or "quart")
+            return (0.5m, at + 2);
         if (Small.TryGetValue(Word(tokens, at + 1), out int over) && over > 0)
             return Part(tokens, over, at + 2);
         return at + 1 < tokens.Count && tokens[at + 1].Sort == TokenSort.Number && Fraction(tokens[at + 1].Text) is { } plain && plain < 1 ? (plain, at + 2) : null;

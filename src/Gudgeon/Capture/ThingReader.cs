@@ -73,7 +73,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         // "spring washers", "cap nuts": fasteners named after a part.
         if (Lexicon.Fasteners.Longest(tokens, at) is { Values: [var own, ..] } named && named.To > end && (own is "washer" or "spacer" or "split pin" || Word(at) is "cap" or "spring"))
             return null;
-        if (values.All(v => v.Rank == 2) && MoreWords.PlainMisheard.Contains(Word(end - 1)) && !Misheard(from, at, end))
+        if (values.All(v => v.Rank == 2) && MoreWords.PlainMisheard.Contains(tokens[end - 1].Stem) && !Misheard(from, at, end))
             return null;
         if (end == at + 1 && ((Word(at) is "finger" or "fingers" && Word(end) is "tight" or "loose") || (Word(at) == "cap" && (Word(at - 1) == "to" || (lastKind.Length > 0 && !CapKinds.Contains(lastKind))))))
             return null;
