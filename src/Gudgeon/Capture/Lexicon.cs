@@ -55,7 +55,7 @@ internal static class Lexicon
     public static readonly HashSet<string> RowLinks = [.. Rows("row-links").SelectMany(r => r[0].Split("; "))];
 
     /// <summary>Words that say how something is, not what was done.</summary>
-    public static readonly HashSet<string> Copulas = ["is", "'s", "are", "'re", "was", "were", "lies", "lie", "lives", "live", "sits", "sit"];
+    public static readonly HashSet<string> Copulas = ["is", "'s", "are", "'re", "was", "were", "lies", "lie", "lives", "live", "sits", "sit", "stands"];
 
     /// <summary>Stems of plain words and of what is done or found: none of them is a part misspelt.</summary>
     public static readonly HashSet<string> Common =

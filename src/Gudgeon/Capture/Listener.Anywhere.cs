@@ -56,7 +56,7 @@ internal sealed partial class Listener
             while (k < end && !(Lexicon.Containers.Longest(tokens, k) is { Values.Count: > 0 } box && box.To == end))
                 k++;
             var words = list.Where(p => p.From >= start && p.To <= end).ToList();
-            if (start > from && k < end && k > start && end - start <= 4 && words.Count > 1 && words.All(p => p is WordPhrase { Filler: false } or PlacePhrase || p is FaultPhrase { } f && f.To == f.From + 1) && words[0] is not PlacePhrase && !Lexicon.Persons.Contains(Word(start)) && list.Any(p => p.To <= start && p is LotPhrase or ThingPhrase { Thing.Sort: ThingSort.Fasteners }))
+            if (start > from && k < end && k > start && end - start <= 4 && words.Count > 1 && words.All(p => p is WordPhrase { Filler: false } or PlacePhrase || p is FaultPhrase { } f && f.To == f.From + 1) && words[0] is not PlacePhrase && !PlaceReader.IsLaying(Word(start)) && !Lexicon.Persons.Contains(Word(start)) && list.Any(p => p.To <= start && p is LotPhrase or ThingPhrase { Thing.Sort: ThingSort.Fasteners }))
             {
                 list.RemoveAll(p => p.From >= start && p.To <= end);
                 int where = list.FindIndex(p => p.From >= end);

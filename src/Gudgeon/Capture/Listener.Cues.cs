@@ -142,7 +142,8 @@ internal sealed partial class Listener
     private int Closed(Stretch clause)
     {
         var said = In(clause.From, clause.To).ToList();
-        bool verb = Range(clause.From, clause.To).Any(k => Lexicon.Frames.Longest(tokens, k) is { Values: ["closed", ..] } || (said.Any(p => p is ActPhrase { Act: Act.Cap } && p.From == k) || Word(k) == "covered") && Ends(k + 1, clause.To));
+        bool verb = Range(clause.From, clause.To).Any(k => Lexicon.Frames.Longest(tokens, k) is { Values: ["closed", ..] } || (said.Any(p => p is ActPhrase { Act: Act.Cap } && p.From == k) || Word(k) == "covered") && Ends(k + 1, clause.To))
+            || Ends(clause.From, clause.To) && Range(clause.From, clause.To).Any(k => Word(k) is "wrapped" or "covered" or "plugged" or "bagged" or "sealed" or "capped" or "taped" or "tied" or "stuffed" or "closed");
         int stuff = Range(clause.From, clause.To).FirstOrDefault(k => Lexicon.Stoppers.Contains(tokens[k].Stem), -1);
         int prep = Range(stuff + 1, clause.To).FirstOrDefault(k => Lexicon.Openings.Contains(Word(k)) && (Ends(k + 1, clause.To) || said.FirstOrDefault(p => p.From > k && p is not WordPhrase { Filler: true }) is ThingPhrase { Thing.Sort: ThingSort.Line or ThingSort.Part }), -1);
         bool stopped = stuff >= 0 && prep >= 0 && Word(stuff - 1) != "the" && (Ends(prep + 1, clause.To) || !said.Any(p => p is ActPhrase { Act: Act.Off or Act.Part }));
@@ -152,7 +153,7 @@ internal sealed partial class Listener
         var lines = facts.OfType<Parted>().Select(p => p.Line).ToList();
         bool all = Range(clause.From, clause.To).Any(k => Word(k) is "both" or "all" or "them" or "each");
         List<Thing> open = told.Count > 0 ? [told[0].Thing] : all && lines.Count > 1 ? lines : (pending.Count > 0 ? pending[^1].Thing : topic ?? LastThing()) is { } one ? [one] : [];
-        bool pushed = said.FirstOrDefault(p => p is not WordPhrase { Filler: true }) is FaultPhrase or ActPhrase || Range(clause.From, stuff).Any(k => Lexicon.Pushing.Contains(Word(k)));
+        bool pushed = said.FirstOrDefault(p => p is not WordPhrase { Filler: true }) is FaultPhrase or ActPhrase || Range(clause.From, clause.To).Any(k => Lexicon.Pushing.Contains(Word(k)) && k < Math.Max(prep, stuff));
         if (open.Count == 0 || open.Any(t => t.Sort is not (ThingSort.Line or ThingSort.Part)) || (told.Count == 0 && open.Any(t => t.Sort == ThingSort.Part) && !verb && !pushed))
             return -1;
         foreach (var line in open)

@@ -92,8 +92,8 @@ internal sealed partial class Listener
             return clause.To;
         }
 
-        // "glow plugs next, one two and four came out": the head of what is told, no plan.
-        if (Regex.IsMatch(line, " next$") && In(clause.From, clause.To).OfType<ThingPhrase>().ToList() is [{ Thing.Ids.Count: > 1 } head] && pending.Count == 0 && clause.To + 1 < tokens.Count && NumberWords.At(tokens, Word(clause.To + 1) == "number" ? clause.To + 2 : clause.To + 1) is { IsCount: true } && ClauseEnd(clause.To + 1, tokens.Count) is var after && In(clause.To + 1, after).Any(p => p is ActPhrase or FaultPhrase))
+        // "glow plugs next, one two and four came out", "injector next, two nuts and it's out": the head of what is told, no plan.
+        if (Heads().IsMatch(line) && In(clause.From, clause.To).OfType<ThingPhrase>().ToList() is [{ Thing: { Ids.Count: > 0, Sort: ThingSort.Part or ThingSort.Line } } head] && pending.Count == 0 && clause.To + 1 < tokens.Count && IsDone(clause.To + 1, head.Thing.Ids.Count > 1))
         {
             Flush();
             pending.Add((head.Thing, head.From, head.To));
@@ -113,6 +113,26 @@ internal sealed partial class Listener
         if (Regex.IsMatch(line, "\\b(?:off|out|on|in|away|undone|apart) (?:next|after that|second|third)$"))
             return -1;
         return Ahead().IsMatch(line) && !Past().IsMatch(line) && In(clause.From, clause.To).Any(p => p is ActPhrase { Act: not (Act.Buy or Act.Find or Act.Miss) }) && ThingIn(clause.From, clause.To) is not null && !Regex.IsMatch(line, "next to|next (?:one|bolt|stud|nut)") ? Intend(clause) : -1;
+    }
+
+    [GeneratedRegex("^(?:and |so |right |ok |okay |now |then |,)*(?:(?:next up|next|after that|now|then)(?: 's| is|,)? (?:the |my )?[a-z -]+|(?:the |my )?[a-z -]+? (?:is |'s |comes |was )?(?:next|next up|now|then|after that))$")]
+    private static partial Regex Heads();
+
+    /// <summary>What follows tells fasteners or a deed of what was just named: some of it by number, or it by a pronoun.</summary>
+    private bool IsDone(int from, bool several)
+    {
+        int end = from;
+        bool lots = false;
+        bool done = false;
+        bool picked = several && NumberWords.At(tokens, Word(from) == "number" ? from + 1 : from) is { IsCount: true } && ClauseEnd(from, tokens.Count) is var after && In(from, after).Any(p => p is ActPhrase or FaultPhrase);
+        while (end < tokens.Count && In(end, tokens.Count).FirstOrDefault(p => p.From >= end) is { } phrase && phrase is not ThingPhrase { Thing.Ids.Count: > 0 })
+        {
+            lots |= phrase is LotPhrase { Lot.Count: not null };
+            done |= phrase is ActPhrase { Act: Act.Off or Act.Part or Act.On } act && Range(Math.Max(from, act.From - 4), Math.Min(tokens.Count, act.To + 3)).Any(k => Word(k) is "it" or "they" or "she" or "he") || phrase is ActPhrase { Act: Act.Off } && lots;
+            end = phrase.To;
+        }
+
+        return picked || done;
     }
 
     private bool Obliged(Stretch clause, Match must)

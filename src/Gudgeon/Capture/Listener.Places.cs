@@ -97,6 +97,14 @@ internal sealed partial class Listener
             return;
         }
 
+        // "the whole lot's on the windowsill": the part and what held it.
+        if (draft is { FromPart: true, Of: { Sort: ThingSort.Part, Others.Count: 0 }, Lots.Count: > 0 } laid && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && Word(phrase.From) is "on" or "under" && Range(clauseFrom, phrase.From).Any(k => Word(k) is "everything" || Word(k) is "lot" or "it" && Word(k - 1) is "the" or "whole" or "of" or "," || Word(k) == "all" && Word(k - 1) is "'s" or "is" && Word(k - 2) == "it"))
+        {
+            laid.Place = phrase.Place;
+            Stow(laid.Of, phrase.Place, all);
+            return;
+        }
+
         if (draft is not null && (draft.Lots.Count > 0 || draft.Of.Sort == ThingSort.Fasteners) && !(pending.Count > 0))
         {
             if (phrase.Place.Sort == PlaceSort.Container && draft is { Place.Sort: PlaceSort.OwnHoles, Of.Sort: ThingSort.Part, FromPart: true } && draft.Of.Others.Count == 0)

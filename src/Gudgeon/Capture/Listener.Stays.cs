@@ -17,7 +17,7 @@ internal sealed partial class Listener
         + "|^" + Openers + "(?<x>.+?) (?:(?:is|are|'s|'re|was|were|am|to|will|'ll|can|could|may|might|as|well|gonna|going to|has|have|just|also|both|all|still|been|gets?) )*(?:stays?|stayed|staying|stopping(?= (?:in|on|there|put|where)\\b)|remains?|remained|remaining|bides?|biding|(?<=\\bgets? )left|(?<=\\b(?:can|could|may|might|will|'ll|well|gonna|going to) )(?:stop|rest|sit(?! till| until))|left|(?:i|we|he|she|they) (?:(?:am|'m|are|'re|have|'ve|just) )*(?:leave|leaving|left)) ?(?:(?:right|just|well|all|firmly|bolted) )*(?:" + StaysWhere + "\\b|(?<!(?<!gets? )left ?)" + ThenWhy + ")(?<w>.*)$"
         + "|^(?:just |so |and |we |i |'ll )*(?:leave|leaving) (?<x>it|them|that|her|him)$|^" + Openers + "(?<x>.+?) stops (?:in|on|put|there)$"
         + "|^" + Openers + "(?<x>.+?) (?:sits?|stops?) (?:right |just )*where (?:it|they|she|he) (?:is|are|'s)\\b(?<w>.*)$"
-        + "|^(?:and |but |with |only )*(?<x>[a-z][a-z' ]*?) (?:(?:is|are|was|were|'s|'re|has been|have been|all|still|left|just) )*(?:still|left) (?:all )?(?:in|on|attached|hanging|fitted|bolted|sitting|stuck(?= (?:to|on|in|down|up)\\b))(?: (?:to|on|in|off|onto|up|down|there))?(?: (?:it|them|there|place|position|the (?:block|head|engine|crank|case|car|bike|rod|rods|motor)|its? [a-z]+|their [a-z]+))?(?: for now| yet| too)?(?<w>)$"
+        + "|^(?:and |but |with |only )*(?<x>[a-z][a-z' ]*?) (?:(?:is|are|was|were|'s|'re|has been|have been|all|has|have|still|left|just) )*(?:still|left|stayed|remained) (?:all )?(?:in|on|down|attached|hanging|fitted|bolted|sitting|stuck(?= (?:to|on|in|down|up)\\b))(?: (?:to|on|in|off|onto|up|down|there))?(?: (?:it|them|there|place|position|the (?:block|head|engine|crank|case|car|bike|rod|rods|motor|holes?|bores?|recess|pocket|seat)|its? [a-z]+|their [a-z]+))?(?: for now| yet| too)?(?<w>)$"
         + "|^(?:i 'm |i am |we 're |and |but )*(?:leaving|not (?:removing|touching|taking off|pulling|taking|dropping|lifting|disturbing|shifting|undoing)) (?<x>.+?)(?: off| out)?(?: for now| alone)?(?<w>)$")]
     private static partial Regex Stays();
 
@@ -98,7 +98,7 @@ internal sealed partial class Listener
     /// <summary>The things that stay: named, meant by "it" or "that", or picked from the kind spoken of.</summary>
     private List<Thing> Staying(int from, int to, Stretch clause)
     {
-        if (PieceLeft(from, to) is { } piece && Kin() is { Sort: ThingSort.Part, Ids.Count: > 0 } whole)
+        if (PieceLeft(from, to) is { } piece && (ThingsIn(from, to).FirstOrDefault(t => t is { Sort: ThingSort.Part or ThingSort.Fasteners, Kind.Length: > 0 }) is { } host ? host with { Sort = ThingSort.Part, Fastener = "" } : Kin()) is { Sort: ThingSort.Part, Ids.Count: > 0 } whole)
         {
             var of = WhichAfter(All(whole), to, clause.To) ?? (Chosen(All(whole), Range(to, clause.To).LastOrDefault(k => Word(k) == "on", to), clause.To) is { } one ? one.Thing : null) ?? Alike(whole, new Stretch(tokens, from, to)) ?? whole;
             return [of with { Detail = piece, Others = [] }];
@@ -124,7 +124,9 @@ internal sealed partial class Listener
 
     /// <summary>"washers", "number two's washer", "the seals": a small piece of what is spoken of.</summary>
     private string? PieceLeft(int from, int to) =>
-        to > from && things.At(from) is null && tokens[to - 1].Stem is "washer" or "seal" or "clip" or "shim" && In(from, to).All(p => p is WordPhrase or NumPhrase or LotPhrase { Lot: { Count: null, Size.IsEmpty: true } } or DetailPhrase) ? tokens[to - 1].Stem : null;
+        to > from && tokens[to - 1].Stem is "washer" or "seal" or "clip" or "shim" && In(from, to).All(p => p is WordPhrase or NumPhrase or LotPhrase { Lot: { Count: null, Size.IsEmpty: true } } or DetailPhrase or ThingPhrase { Thing.Fastener: "washer" } || p is ThingPhrase { Thing: { Sort: ThingSort.Part, Detail: "" } } host && Word(host.To) == "'s" && tokens[to - 1].Stem == "washer") ? tokens[to - 1].Stem
+        : Word(from) is "the" or "a" or "that" && tokens[from + 1].Stem == "washer" && Word(from + 2) is "of" or "from" or "off" && In(from + 3, to).All(p => p is WordPhrase or ThingPhrase { Thing.Sort: ThingSort.Part }) && to > from + 3 ? "washer"
+        : null;
 
     [GeneratedRegex("^(?:but |and |only |,)*(?<x>.+?) (?:isnt|arent|hasnt|havent|wasnt|didnt|not|(?:is|are|has|have|'s|'re|'ve) not)(?: yet| though| just| so far)*$")]
     private static partial Regex Neither();

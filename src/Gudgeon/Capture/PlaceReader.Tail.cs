@@ -55,6 +55,7 @@ internal sealed partial class PlaceReader
     private (string Label, int To)? Whole(int at) =>
         Lexicon.Containers.Longest(tokens, at).Values.Count > 0 || Adjective(at) ? Named(at, true) ?? Headed(at)
         : Heads.Longest(tokens, at) is { Values.Count: > 0 } head ? (Text(at, head.To), head.To)
+        : Lexicon.Containers.Longest(tokens, at + 1).Values.Count > 0 && tokens[at].IsWord && Named(at + 1, true) is { } adorned && index.Book.Longest(tokens, at).To <= at ? ($"{Word(at)} {adorned.Label}", adorned.To)
         : null;
 
     /// <summary>"the back of the pickup": there it is no strainer.</summary>
@@ -119,9 +120,11 @@ internal sealed partial class PlaceReader
         {
             // "the cams are up there beside it"
             int there = Word(at) is "up" or "down" or "over" or "in" or "out" && Word(at + 1) == "there" ? at + 2 : Word(at) == "there" ? at + 1 : at;
-            int beside = Word(there) == "next" && Word(there + 1) == "to" ? there + 2 : Word(there) is "beside" or "alongside" or "with" && there > at || Word(there) is "beside" or "alongside" ? there + 1 : 0;
+            int beside = Word(there) == "next" && Word(there + 1) == "to" ? there + 2 : Word(there) is "beside" or "alongside" or "with" && there > at || Word(there) == "with" && Word(at - 1) is "is" or "'s" or "are" or "'re" or "put" or "lies" or "lie" || Word(there) is "beside" or "alongside" ? there + 1 : 0;
             if (beside > 0 && Word(beside) is "it" or "them" or "that" && (beside + 1 >= tokens.Count || tokens[beside + 1].IsBreak || Word(beside + 1) is "and" or "now" or "too"))
                 return (new Place(PlaceSort.Container, "same place"), beside + 1);
+            if (Word(at) == "in" && Word(at + 1) == "there" && Word(at + 2) is "too" or "also" && (at + 3 >= tokens.Count || tokens[at + 3].IsBreak))
+                return (new Place(PlaceSort.Container, "same place"), at + 3);
             int same = Word(at) is "in" or "to" ? at + 1 : at;
             same = Determiners.Contains(Word(same)) ? same + 1 : same;
             to = Word(same) == "same" && Word(same + 1) is "place" or "spot" ? same + 2 : 0;

@@ -16,7 +16,7 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
     /// <summary>Words for laying something down, before or after what is laid.</summary>
     public static bool IsLaying(string word) => Lay.Contains(word);
 
-    private static readonly HashSet<string> Lay = ["sitting", "lying", "standing", "leaning", "resting", "hanging", "living", "hung", "put", "laid", "stood", "leant", "stored", "stashed", "stowed", "parked", "propped", "dumped", "chucked", "placed", "left", "stacked", "piled", "kept", "hid", "hidden", "shoved", "lives", "live", "goes", "gone", "went", "moved", "slid", "pushed", "set", "stuck", "popped", "slung", "threw", "thrown", "tossed", "lobbed", "plonked", "plopped", "whacked", "tucked", "dropped", "bunged", "stuffed", "stick", "sat", "sits", "bagged", "boxed", "keeping", "bung", "chuck", "pop", "stash", "wrapped", "rests", "laying", "sit", "lie", "lies", "rest", "soaking", "steeping", "drying", "airing", "stewing", "strung", "threaded", "poked"];
+    private static readonly HashSet<string> Lay = ["sitting", "lying", "standing", "leaning", "resting", "hanging", "living", "hung", "put", "laid", "stood", "leant", "stored", "stashed", "stowed", "parked", "propped", "dumped", "chucked", "placed", "left", "stacked", "piled", "kept", "hid", "hidden", "shoved", "lives", "live", "goes", "gone", "went", "moved", "slid", "pushed", "set", "stuck", "popped", "slung", "threw", "thrown", "tossed", "lobbed", "plonked", "plopped", "whacked", "tucked", "dropped", "bunged", "stuffed", "stick", "sat", "sits", "bagged", "boxed", "keeping", "bung", "chuck", "pop", "stash", "wrapped", "rests", "laying", "sit", "lie", "lies", "rest", "soaking", "steeping", "drying", "airing", "stewing", "strung", "threaded", "poked", "stands", "tipped"];
 
     /// <summary>Where something lies beside something else.</summary>
     private static readonly HashSet<string> Beside = ["under", "behind", "underneath", "beside", "against", "by", "near", "beneath", "below", "above", "alongside", "over"];
@@ -146,7 +146,7 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         bool determined = Determiners.Contains(Word(to)) || Word(to) is "her" or "his" or "your";
         if (prep.Length > 0 && Owner(to) is var owned && owned > to && Word(owned - 1) == "'s")
             (determined, to) = (true, owned);
-        while (Determiners.Contains(Word(to)) || Word(to) is "all" or "her" or "his" or "your")
+        while (Determiners.Contains(Word(to)) || Word(to) is "all" or "her" or "his" or "your" || Word(to) == "one" && prep.Length > 0 && Named(to + 1, true) is { } single && !tokens[single.To - 1].Plural)
             to++;
         if (prep.Length > 0 && Word(to) is "lid" or "bottom" or "top" && Word(to + 1) == "of" && Whole(Owner(to + 2)) is { } of1)
             return Placed((Word(to) == "lid" ? $"{of1.Label} lid" : Word(to) == "top" && prep == "on" ? $"top of the {of1.Label}" : of1.Label, of1.To), prep);

@@ -36,6 +36,8 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             return pronoun;
         if (Stranger(from) is { } stranger)
             return stranger;
+        if (Between(from) is { } run)
+            return run;
         if (Piped(from) is { } pipe)
             return pipe;
         if (PieceOf(from) is { } piece)
