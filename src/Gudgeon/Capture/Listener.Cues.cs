@@ -160,6 +160,8 @@ internal sealed partial class Listener
         {
             if (line.Sort == ThingSort.Line && said.Any(p => p is ActPhrase { Act: Act.Off or Act.Part }))
                 About(line, Whole(clause), t => new Parted(t));
+            else if (told.Any(t => t.Thing.Code == line.Code) && said.FirstOrDefault(p => p is ActPhrase { Act: Act.Off }) is { } off && off.From < Math.Max(prep, stuff))
+                About(line, Whole(clause), t => new Off(t, []));
             About(line, Whole(clause), t => new Capped(t, stuff < 0 ? "" : Said(stuff, stuff + 1)));
         }
 

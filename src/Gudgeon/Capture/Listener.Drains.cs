@@ -59,9 +59,9 @@ internal sealed partial class Listener
 
         var fluids = Range(clause.From, clause.To).Where(k => Fluids.Contains(Word(k))).ToList();
         var amounts = In(clause.From, end).OfType<AmountPhrase>().Where(a => a.Amount.Unit is "l" or "ml" or "pint" or "quart" or "gallon").ToList();
-        int opens = Range(clause.From, clause.To).FirstOrDefault(k => Word(k) is "first" or "then", -1);
+        int opens = Word(clause.From - 1) == "then" ? clause.From - 1 : Range(clause.From, clause.To).FirstOrDefault(k => Word(k) is "first" or "then", -1);
         if (fluids is not [var at] || amounts is not [var amount] || !(facts.LastOrDefault() is Drained || context.Last.LastOrDefault() is Drained || opens >= 0 && opens < at)
-            || In(clause.From, end).Any(p => p is not (WordPhrase or AmountPhrase or BreakPhrase) && p.From != at && !(p is ActPhrase { Act: Act.Drain or Act.Off })) || !Range(clause.From, end).All(k => k == at || tokens[k].IsBreak || Ran.Contains(Word(k)) || k >= amount.From && k < amount.To))
+            || In(clause.From, end).Any(p => p is not (WordPhrase or AmountPhrase or BreakPhrase or NumPhrase { Num.IsCount: false }) && p.From != at && !(p is ActPhrase { Act: Act.Drain or Act.Off })) || !Range(clause.From, end).All(k => k == at || tokens[k].IsBreak || Ran.Contains(Word(k)) || k >= amount.From && k < amount.To))
             return -1;
         Flush();
         Add(new Drained(Fluid(at), amount.Amount, null), Range(clause.From, end).Where(k => !tokens[k].IsBreak));

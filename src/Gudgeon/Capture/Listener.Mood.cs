@@ -93,7 +93,7 @@ internal sealed partial class Listener
         }
 
         // "glow plugs next, one two and four came out", "injector next, two nuts and it's out": the head of what is told, no plan.
-        if (Heads().IsMatch(line) && In(clause.From, clause.To).OfType<ThingPhrase>().ToList() is [{ Thing: { Ids.Count: > 0, Sort: ThingSort.Part or ThingSort.Line } } head] && pending.Count == 0 && clause.To + 1 < tokens.Count && IsDone(clause.To + 1, head.Thing.Ids.Count > 1))
+        if (Heads().IsMatch(line) && In(clause.From, clause.To).OfType<ThingPhrase>().ToList() is [{ Thing: { Ids.Count: > 0, Sort: ThingSort.Part or ThingSort.Line } } head] && pending.Count == 0 && !In(clause.From, clause.To).Any(p => p is ActPhrase or FaultPhrase) && clause.To + 1 < tokens.Count && IsDone(clause.To + 1, head.Thing.Ids.Count > 1))
         {
             Flush();
             pending.Add((head.Thing, head.From, head.To));

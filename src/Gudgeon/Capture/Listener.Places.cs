@@ -88,20 +88,20 @@ internal sealed partial class Listener
             return;
         }
 
+        // "the whole lot's on the windowsill": the part and what held it.
+        if (draft is { Of: { Sort: ThingSort.Part, Others.Count: 0 }, Lots.Count: > 0 } laid && (laid.FromPart || offNow.Contains(laid.Of.Code)) && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && Word(phrase.From) is "on" or "under" && Range(clauseFrom, phrase.From).Any(k => Word(k) is "everything" || Word(k) is "lot" or "it" && Word(k - 1) is "the" or "whole" or "of" or "," || Word(k) == "all" && Word(k - 1) is "'s" or "is" && Word(k - 2) == "it"))
+        {
+            laid.Place = phrase.Place;
+            Stow(laid.Of, phrase.Place, all);
+            return;
+        }
+
         if (draft is { Loose: true } && phrase.Place.PartAt >= 0 && things.At(phrase.Place.PartAt) is { } holder)
             Adopt(draft, holder);
         if (draft is not null && (draft.FromPart || offNow.Contains(draft.Of.Code)) && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && draft.Of.Sort is ThingSort.Part && (IsRoomy(phrase.Place) && !(draft.Of.Ids.Count == 1 && draft.Lots.Count > 0 && !tokens.Any(t => t.Text == "each") && Range(clauseFrom, phrase.From).Any(k => Word(k) is "they" or "them" or "those" or "these")) || Range(clauseFrom, phrase.From).Any(k => Word(k) is "it" or "itself" or "goes" or "lives") && !Range(clauseFrom, phrase.From).Any(k => Lexicon.Fasteners.Longest(tokens, k).Values.Count > 0)))
         {
             // Bolts go in bags and tins; what lies on a bench or a shelf is the part.
             Stow(draft.Of, phrase.Place, all);
-            return;
-        }
-
-        // "the whole lot's on the windowsill": the part and what held it.
-        if (draft is { FromPart: true, Of: { Sort: ThingSort.Part, Others.Count: 0 }, Lots.Count: > 0 } laid && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && Word(phrase.From) is "on" or "under" && Range(clauseFrom, phrase.From).Any(k => Word(k) is "everything" || Word(k) is "lot" or "it" && Word(k - 1) is "the" or "whole" or "of" or "," || Word(k) == "all" && Word(k - 1) is "'s" or "is" && Word(k - 2) == "it"))
-        {
-            laid.Place = phrase.Place;
-            Stow(laid.Of, phrase.Place, all);
             return;
         }
 

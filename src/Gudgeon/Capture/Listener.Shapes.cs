@@ -11,6 +11,10 @@ internal sealed partial class Listener
         var clause = new Stretch(tokens, at, end);
         var rest = new Stretch(tokens, at, to);
         return First(
+            () => Chatter(clause),
+            () => HereFound(clause, rest),
+            () => PutOff(clause),
+            () => Drenched(clause, rest),
             () => Except(clause),
             () => WhichAfterwards(clause),
             () => Refit(clause, rest),
@@ -23,7 +27,6 @@ internal sealed partial class Listener
             () => PlanOfIt(clause),
             () => IntendedOf(clause),
             () => Unreal(clause),
-            () => Chatter(clause),
             () => LeftOverBolt(clause),
             () => RestIsMissing(clause),
             () => SameToBuy(clause),

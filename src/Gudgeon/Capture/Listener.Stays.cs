@@ -180,15 +180,26 @@ internal sealed partial class Listener
         _ = Spans(words);
     }
 
+    [GeneratedRegex("^(?:and |very |pretty |quite |all |it |is |was |'s )*black(?: (?:as|like) .*)?$", RegexOptions.IgnoreCase)]
+    private static partial Regex Black();
+
     /// <summary>What was denied stays with what else was told; where nothing else was, it is kept as said.</summary>
     private void Settle()
     {
-        foreach (var words in untold)
+        var aside = untold.SelectMany(w => w).Order().ToList();
+        if (aside.Count > 0 && facts.Count > 0)
+            facts[^1] = facts[^1] with { Spans = [.. facts[^1].Spans, .. Spans(aside)] };
+        else if (aside.Count > 0)
+            Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Words(aside)}”", aside);
+
+        // "let the oil out, six litres, very black": how the oil looked, and no finding of the sump.
+        for (int k = facts.Count - 1; k > 0; k--)
         {
-            if (facts.Count > 0)
-                facts[^1] = facts[^1] with { Spans = [.. facts[^1].Spans, .. Spans(words)] };
-            else
-                Ask(DoubtSort.NotUnderstood, $"Kept as said: “{Words(words)}”", words);
+            if (facts[k] is Seen { Condition: "dirty" } colour && facts[k - 1] is Drained drained && Black().IsMatch(colour.Words))
+            {
+                facts[k - 1] = drained with { Spans = [.. drained.Spans, .. colour.Spans] };
+                facts.RemoveAt(k);
+            }
         }
 
         // "no play in the turbo so it stays bolted on": why, and no finding of its own.

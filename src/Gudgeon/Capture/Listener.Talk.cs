@@ -10,6 +10,7 @@ internal sealed partial class Listener
     [GeneratedRegex("^(?:and |but |so |now |right |well |mind |oh |god |okay |ok |alright |no |yeah |,)*(?:"
         + "(?:watch|mind|careful (?:of|with)|keep) (?:out|(?:your|yer|his|her|those|them|the) (?:fingers?|hands?|toes?|foot|feet|thumbs?|eyes?|step|back))(?: there| now| out| clear| back)*"
         + "|(?:i |we |'ve |have |got |just |only |another )*(?:(?:one|two|three|a|my|some|both) )?(?:busted|bust|skinned|skun|barked|bruised|bloody|grazed|cut|scraped|burnt|burned|nipped|trapped|jammed|sore|split|bleeding|skint) (?:(?:my|a|his|some|two|three|one|both|another|the) )*" + Body + "\\b.*"
+        + "|up (?:she|it|he) (?:comes?|goes)(?: now| at last)*"
         + "|(?:where|what) (?:was|were|am|are|did) (?:i|we)(?: (?:at|up to|now|all|again|then|get to|got to|saying))*"
         + "|(?:i |we |'ve |have |just |time for |off for |stopping for |stopped for |going for |had |having )+(?:my |our |a |some |the |me )*(?:lunch|dinner|tea|supper|breakfast|brew|coffee|smoke|pint|bite|cuppa|sandwich|beer)(?: now| first| after| break)*"
         + "|(?:the |my |his )?(?:tea|dinner|lunch|supper|kettle|radio|telly|missus|wife|husband) (?:is|'s|has|being|wants|calls|calling)\\b.*"

@@ -114,7 +114,7 @@ internal sealed partial class PlaceReader
         if (to > 0)
         {
             to = Determiners.Contains(Word(to)) ? to + 1 : to;
-            to = Word(to) is "others" or "rest" or "other" or "them" or "those" or "lot" ? to + (Word(to) == "other" && Word(to + 1) is "ones" or "bolts" or "nuts" or "screws" ? 2 : 1) : 0;
+            to = Word(to) is "others" or "rest" or "other" or "them" or "those" or "lot" || Word(to) == "it" && (to + 1 >= tokens.Count || tokens[to + 1].IsBreak) ? to + (Word(to) == "other" && Word(to + 1) is "ones" or "bolts" or "nuts" or "screws" ? 2 : 1) : 0;
         }
         else
         {
