@@ -143,7 +143,7 @@ internal sealed partial class Listener
     {
         var said = In(clause.From, clause.To).ToList();
         bool verb = Range(clause.From, clause.To).Any(k => Lexicon.Frames.Longest(tokens, k) is { Values: ["closed", ..] } || (said.Any(p => p is ActPhrase { Act: Act.Cap } && p.From == k) || Word(k) == "covered") && Ends(k + 1, clause.To))
-            || Ends(clause.From, clause.To) && Range(clause.From, clause.To).Any(k => Word(k) is "wrapped" or "covered" or "plugged" or "bagged" or "sealed" or "capped" or "taped" or "tied" or "stuffed" or "closed");
+            || Ends(clause.From, clause.To) && Range(clause.From, Math.Min(clause.To, clause.From + 4)).Any(k => tokens[k].Stem is "end" or "hole" or "port") && Range(clause.From, clause.To).Any(k => Word(k) is "wrapped" or "covered" or "plugged" or "bagged" or "sealed" or "capped" or "taped" or "tied" or "stuffed" or "closed");
         int stuff = Range(clause.From, clause.To).FirstOrDefault(k => Lexicon.Stoppers.Contains(tokens[k].Stem), -1);
         int prep = Range(stuff + 1, clause.To).FirstOrDefault(k => Lexicon.Openings.Contains(Word(k)) && (Ends(k + 1, clause.To) || said.FirstOrDefault(p => p.From > k && p is not WordPhrase { Filler: true }) is ThingPhrase { Thing.Sort: ThingSort.Line or ThingSort.Part }), -1);
         bool stopped = stuff >= 0 && prep >= 0 && Word(stuff - 1) != "the" && (Ends(prep + 1, clause.To) || !said.Any(p => p is ActPhrase { Act: Act.Off or Act.Part }));

@@ -92,7 +92,7 @@ internal sealed partial class Listener
         if (draft is { Of: { Sort: ThingSort.Part, Others.Count: 0 }, Lots.Count: > 0 } laid && (laid.FromPart || offNow.Contains(laid.Of.Code)) && pending.Count == 0 && phrase.Place.Sort == PlaceSort.Container && Word(phrase.From) is "on" or "under" && Range(clauseFrom, phrase.From).Any(k => Word(k) is "everything" || Word(k) is "lot" or "it" && Word(k - 1) is "the" or "whole" or "of" or "," || Word(k) == "all" && Word(k - 1) is "'s" or "is" && Word(k - 2) == "it"))
         {
             laid.Place = phrase.Place;
-            Stow(laid.Of, phrase.Place, all);
+            Stow(laid.Of, phrase.Place, Range(clauseFrom, phrase.From).Where(k => Word(k) is "everything" or "lot" or "whole").Concat(all));
             return;
         }
 

@@ -125,7 +125,7 @@ internal sealed partial class Listener
     /// <summary>"washers", "number two's washer", "the seals": a small piece of what is spoken of.</summary>
     private string? PieceLeft(int from, int to) =>
         to > from && tokens[to - 1].Stem is "washer" or "seal" or "clip" or "shim" && In(from, to).All(p => p is WordPhrase or NumPhrase or LotPhrase { Lot: { Count: null, Size.IsEmpty: true } } or DetailPhrase or ThingPhrase { Thing.Fastener: "washer" } || p is ThingPhrase { Thing: { Sort: ThingSort.Part, Detail: "" } } host && Word(host.To) == "'s" && tokens[to - 1].Stem == "washer") ? tokens[to - 1].Stem
-        : Word(from) is "the" or "a" or "that" && tokens[from + 1].Stem == "washer" && Word(from + 2) is "of" or "from" or "off" && In(from + 3, to).All(p => p is WordPhrase or ThingPhrase { Thing.Sort: ThingSort.Part }) && to > from + 3 ? "washer"
+        : (Word(from) is "the" or "a" or "that" ? from + 1 : from) is var noun && noun + 2 < to && tokens[noun].Stem == "washer" && Word(noun + 1) is "of" or "from" or "off" && In(noun + 2, to).All(p => p is WordPhrase or ThingPhrase { Thing.Sort: ThingSort.Part }) ? "washer"
         : null;
 
     [GeneratedRegex("^(?:but |and |only |,)*(?<x>.+?) (?:isnt|arent|hasnt|havent|wasnt|didnt|not|(?:is|are|has|have|'s|'re|'ve) not)(?: yet| though| just| so far)*$")]

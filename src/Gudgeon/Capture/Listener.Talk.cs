@@ -72,13 +72,13 @@ internal sealed partial class Listener
     /// <summary>"found two of the oil pump bolts, that leaves just the one missing": as many of the same are short yet.</summary>
     private int RestIsMissing(Stretch clause)
     {
-        if (StillMissing().Match(clause.Line) is not { Success: true } match || NumberWords.At(tokens, clause.Tokens(match.Groups["n"]).From) is not { IsCount: true } n || ThingsIn(clause.From, clause.To).Count > 0 || pending.Count > 0)
+        if (StillMissing().Match(clause.Line) is not { Success: true } match || (match.Groups["n"].Value == "one" ? 1 : NumberWords.At(tokens, clause.Tokens(match.Groups["n"]).From) is { IsCount: true } told ? told.Int : 0) is not (> 0 and var n) || ThingsIn(clause.From, clause.To).Count > 0 || pending.Count > 0)
             return -1;
         Flush();
         if (facts.LastOrDefault() is not (Found or Count or Put { Thing.Sort: ThingSort.Fasteners }) || About(facts[^1]) is not { Ids.Count: > 0, Others.Count: 0 } joint)
             return -1;
         string fastener = joint.Fastener.Length > 0 ? joint.Fastener : "bolt";
-        Add(new Missing(joint, [new Lot { Count = n.Int, Fastener = fastener }]), Range(clause.From, clause.To));
+        Add(new Missing(joint, [new Lot { Count = n, Fastener = fastener }]), Range(clause.From, clause.To));
         return clause.To;
     }
 

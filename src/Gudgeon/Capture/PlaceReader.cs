@@ -352,7 +352,10 @@ internal sealed partial class PlaceReader(IReadOnlyList<Token> tokens, PartIndex
         if (id is not null && before.Any(b => b is "top" or "bottom" or "left" or "right" or "middle" or "front" or "back"))
             return null;
         string label = string.Join(" ", before.Append(spoken));
-        if (id is null && lidded == end && helped && Word(end) == "with" && (Determiners.Contains(Word(end + 1)) ? end + 2 : end + 1) is var inside && (Free(inside) && Word(inside) is not ("rest" or "others" or "other" or "them" or "lot") || Within.Contains(Word(inside))) && (inside + 1 >= tokens.Count || tokens[inside + 1].IsBreak || Word(inside + 1) is "in" or "on" or "and" or "so") && (Within.Contains(Word(inside)) || inside > end + 1 || Lexicon.Containers.Longest(tokens, inside).Values.Count == 0))
+        // "in the mug with the rest"
+        if (id is null && Word(end) == "with" && Word(end + 1) == "the" && Word(end + 2) is "rest" or "others" or "other")
+            return (label, Word(end + 2) == "other" && Word(end + 3) is "ones" or "bolts" or "nuts" or "screws" ? end + 4 : end + 3);
+        if (id is null && lidded == end && helped && Word(end) == "with" && (Determiners.Contains(Word(end + 1)) ? end + 2 : end + 1) is var inside && (Free(inside) || Within.Contains(Word(inside))) && (inside + 1 >= tokens.Count || tokens[inside + 1].IsBreak || Word(inside + 1) is "in" or "on" or "and" or "so") && (Within.Contains(Word(inside)) || inside > end + 1 || Lexicon.Containers.Longest(tokens, inside).Values.Count == 0))
             return (Word(inside) == "holes" ? label : $"{label} {Text(end, inside + 1)}", Word(inside + 1) is "in" or "on" && Word(inside + 2) is "it" or "them" ? inside + 3 : inside + 1);
         if (id is null && lidded > end)
             return ($"{label} {string.Join(" ", Enumerable.Range(end, lidded - end).Select(i => tokens[i].Text))}", lidded);
