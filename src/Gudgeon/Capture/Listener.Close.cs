@@ -26,6 +26,20 @@ internal sealed partial class Listener
         }
 
         int start = clause[0].From;
+        // "eight litres, this is clean", "six pints and black as your hat": of what ran out, kept with it.
+        if (pending.Count == 0 && facts.LastOrDefault() is Drained && fault.Fault is "clean" or "dirty" or "discoloured" or "fine" && clause.Take(i).All(p => p is WordPhrase))
+        {
+            facts[^1] = facts[^1] with { Spans = [.. facts[^1].Spans, .. Spans(Range(start, fault.To).Where(k => !tokens[k].IsBreak))] };
+            return i;
+        }
+
+        // "new seals on the list, the old ones have had it": why they are to be bought.
+        if (pending.Count == 0 && facts.LastOrDefault() is ToBuy && fault.Fault == "damaged" && Range(start, fault.From).Any(k => Word(k) == "old" && Word(k + 1) is "one" or "ones"))
+        {
+            facts[^1] = facts[^1] with { Spans = [.. facts[^1].Spans, .. Spans(Range(start, fault.To).Where(k => !tokens[k].IsBreak))] };
+            return i;
+        }
+
         var inClause = pending.Count > 0 ? pending[^1].Thing : null;
         var thing = seenAt >= start && seen is not null ? seen : inClause ?? seen ?? topic ?? (facts.Count == 0 ? LastThing() : null);
         int? count = seenAt >= start ? seenCount : null;
@@ -224,7 +238,7 @@ internal sealed partial class Listener
             while (last < to && (NumberWords.At(tokens, last) is { IsCount: true } || Word(last) is "and" || tokens[last].Sort == TokenSort.Comma))
                 last++;
             if (Picked(at, last) is { Count: > 1 } list && SelectAll(thing, list) is { } several)
-                return several with { Sort = thing.Sort, Fastener = thing.Fastener, Detail = thing.Detail };
+                return several with { Ids = several.Ids.Intersect(thing.Ids).ToList() is { Count: > 0 } own ? own : several.Ids, Sort = thing.Sort, Fastener = thing.Fastener, Detail = thing.Detail };
         }
 
         return null;

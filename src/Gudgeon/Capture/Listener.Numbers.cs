@@ -39,7 +39,7 @@ internal sealed partial class Listener
 
         if (num.Sort == NumSort.Whole && fault is not null)
         {
-            bool picks = Word(num.To) is "'s" or "has" or "had" || Word(num.From - 1) is "number" or "cylinder" or "on";
+            bool picks = Word(num.To) is "'s" or "has" or "had" || Word(num.To) == "is" && num.From == clause[0].From && draft is null || Word(num.From - 1) is "number" or "cylinder" or "on";
             if (draft is not null && (fasteners || of && draft is { Lots.Count: > 0, Of.Detail: "" }) && !picks && OfBolts(fault.Fault))
             {
                 (seen, seenCount, seenAt) = (draft.Of with { Sort = ThingSort.Fasteners, Fastener = "bolt" }, num.Int, num.From);
@@ -54,6 +54,13 @@ internal sealed partial class Listener
 
             if (seenAt >= num.From - 4 && seenAt < num.From && Word(num.From - 1) is "and" && seen?.Ids.Count > 1)
                 return;
+            // "number two's scored" after a journal: the next of them.
+            if (picks && pending.Count == 0 && (topic ?? LastThing()) is { Kind: "crank", Where: var spot } crank && spot.Split(' ') is [.., var last] && int.TryParse(last, out int _) && spot[..^last.Length] is var row1 && num.Int <= index.Parts(row1 == "main " ? "main-cap" : "rod-cap").Count)
+            {
+                (seen, seenCount, seenAt, fasteners) = (crank with { Where = $"{row1}{num.Int}" }, null, num.From, false);
+                return;
+            }
+
             if ((pending.Count > 0 ? pending[^1].Thing : topic ?? (picks && draft is not { Of.Sort: ThingSort.Fasteners } ? LastThing() : null)) is { Kind.Length: > 0 } kind && Select(kind with { Sort = ThingSort.Part }, num.Int, "") is { Ids.Count: > 0 } one && one.Ids.Count < index.Parts(kind.Kind).Count)
             {
                 // Number four of eight tappets may be the fourth in the row or cylinder four's.

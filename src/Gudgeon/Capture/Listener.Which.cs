@@ -13,6 +13,8 @@ internal sealed partial class Listener
 
     private ThingPhrase? Unnamed(List<Phrase> before, int at, int to)
     {
+        if (RestOf(before, at, to) is { } rest)
+            return rest;
         if (!(tokens[at].IsWord || tokens[at].Sort == TokenSort.Number) || KinBefore(before) is not { Sort: ThingSort.Part, Kind.Length: > 0, Others.Count: 0 } kin || index.Parts(kin.Kind).Count < 2 && Sibling(kin.Kind).Length == 0)
             return null;
         int from = Word(at) is "the" && at + 1 < to ? at + 1 : at;
@@ -94,6 +96,8 @@ internal sealed partial class Listener
         int to = Word(at + 1) is "one" or "ones" ? at + 2 : at + 1;
         if (to == at + 1 && Word(to) is not ("'s" or "is" or "are" or "was" or "were" or "too" or "likewise") && !(tokens[at].Plural && Lexicon.Faults.Longest(tokens, to).Values.Count > 0))
             return null;
+        if (kin.Kind != "cam" && (Word(at + 1) is "one" or "ones" or "on" or "of" or "for" or "number" or "cylinder" || NumberWords.At(tokens, at + 1) is not null) && things.At(at) is { Thing: { Sort: ThingSort.Part, Others.Count: 0, Ids.Count: > 0 } numbered } picked && picked.To > to && (numbered.Kind == kin.Kind || numbered.Kind == Sibling(kin.Kind)))
+            return (numbered, picked.To);
         string gas = Word(at).StartsWith("ex", StringComparison.Ordinal) ? "exhaust" : "inlet";
         if (Sibling(kin.Kind).Length > 0)
         {
@@ -202,6 +206,29 @@ internal sealed partial class Listener
         return left.Count > 0 && left.Count < all.Count && (number is null || number == left.Count) ? (OfKin(kin, left), to) : null;
     }
 
+    /// <summary>"all the other rod bearings", "the rest of the pistons", "the remaining plugs": of a kind that is named, all but those told of; which these are is open when none were.</summary>
+    private ThingPhrase? RestOf(List<Phrase> before, int at, int to)
+    {
+        int from = at;
+        while (from < to && Word(from) is "all" or "of" or "the" or "my")
+            from++;
+        bool rest = Word(from) == "rest" && Word(from + 1) == "of" && Word(from + 2) is "the" or "my" or "those" or "these";
+        int noun = rest ? from + 3 : from + 1;
+        if (!rest && Word(from) is not ("other" or "remaining") || noun >= to || at > 0 && Word(at - 1) is "the" or "of" or "every")
+            return null;
+        int? number = null;
+        if (!rest && NumberWords.At(tokens, noun) is { IsCount: true, Value: > 1 } n)
+            (number, noun) = (n.Int, n.To);
+        if (noun >= to || things.At(noun) is not { Plural: true, Thing: { Sort: ThingSort.Part, Detail: "", Fastener: "", Where: "", Others.Count: 0, Kind: { Length: > 0 } kind } } named || named.Thing.Ids.Count != index.Parts(kind).Count || named.Thing.Ids.Count < 3)
+            return null;
+        var all = index.Parts(kind);
+        var told = before.OfType<ThingPhrase>().Select(t => t.Thing).Concat(facts.Concat(context.Last).Select(About)).Append(LastThing()).Where(t => t?.Kind == kind && t.Others.Count == 0 && t.Ids.Count < all.Count).SelectMany(t => t!.Ids).ToHashSet();
+        var left = all.Where(p => !told.Contains(p.Id)).ToList();
+        bool known = told.Count > 0 && left.Count > 0 && (number is null || left.Count == number);
+        var those = known ? OfKin(named.Thing, left) : new Thing(ThingSort.Part, kind, [], index.NameOf(kind)) { Where = "the others" };
+        return new ThingPhrase(at, named.To, those, true, false);
+    }
+
     /// <summary>"seven to twelve", "two four and six", "number three", "two's thread".</summary>
     private (Thing Thing, int To)? Numbered(Thing kin, int at)
     {
@@ -235,7 +262,7 @@ internal sealed partial class Listener
     /// <summary>"injectors out, one to three", "valve covers on, left and right", "plugs out. all six": which of those just told, after a pause.</summary>
     private int WhichAfterwards(Stretch clause)
     {
-        if (facts.Count == 0 || pending.Count > 0 || draft is { Lots.Count: > 0 } || About(facts[^1]) is not { Sort: ThingSort.Part, Ids.Count: > 1, Kind.Length: > 0, Detail: "", Others.Count: 0 } told || Picks(told, clause.From, clause.To) is not { } chosen)
+        if (facts.Count == 0 || pending.Count > 0 || draft is { Lots.Count: > 0 } || About(facts[^1]) is not { Sort: ThingSort.Part, Kind.Length: > 0, Detail: "", Others.Count: 0 } told || told.Ids.Count == 1 || (Narrower(told, clause) ?? (told.Ids.Count > 1 ? Picks(told, clause.From, clause.To) : null)) is not { } chosen)
             return -1;
         var those = chosen with { Detail = "", Where = "", Others = [] };
         for (int k = 0; k < facts.Count; k++)
@@ -248,6 +275,28 @@ internal sealed partial class Listener
             draft = new Draft(those) { Fitting = draft.Fitting };
         offNow.Add(those.Code);
         return Spoken(those, clause);
+    }
+
+    /// <summary>"one of the pushrods is bent, the inlet on number two", "guides are loose on five and six, exhaust side only": a clause that names some of those told and nothing more.</summary>
+    private Thing? Narrower(Thing told, Stretch clause)
+    {
+        if (facts[^1] is not (Damaged or Seen))
+            return null;
+        int at = clause.From;
+        while (at < clause.To && Word(at) is "and" or "the" or "on" or "just" or "only" or "but" or "that" or "'s" or "is" or "it" or "its" or "all")
+            at++;
+        if (In(clause.From, clause.To).Where(p => p is not WordPhrase { Filler: true }).ToList() is [ThingPhrase { Thing: { Sort: ThingSort.Part, Others.Count: 0, Detail: "", Ids.Count: > 0 } named }] && named.Kind == told.Kind && (told.Ids.Count == 0 ? named.Ids.Count == 1 : named.Ids.Count < told.Ids.Count && named.Ids.All(told.Ids.Contains)))
+            return named;
+        if (told.Ids.Count < 2 || at >= clause.To || tokens[at].Stem is not ("inlet" or "intake" or "exhaust"))
+            return null;
+        int to = Word(at + 1) is "side" or "sides" or "one" or "ones" or "valve" or "valves" ? at + 2 : at + 1;
+        if (Word(to) is "only" or "though" or "mind")
+            to++;
+        if (to != clause.To)
+            return null;
+        var side = resolver.Resolve([new PartWord(told.Kind, false, null, 0)], new Selectors { Gas = tokens[at].Stem == "exhaust" ? "ex" : "in", All = true }, true, told.Name);
+        var left = index.Parts(told.Kind).Where(p => side.Ids.Contains(p.Id) && told.Ids.Contains(p.Id)).ToList();
+        return left.Count > 0 && left.Count < told.Ids.Count ? OfKin(told, left) : null;
     }
 
     /// <summary>A clause that only says which: by number, side or place in the row, or that it is all of them.</summary>

@@ -244,6 +244,13 @@ internal sealed partial class Listener
                 continue;
             }
 
+            if (ShellsOf(at, to) is { } shells)
+            {
+                list.Add(shells);
+                at = shells.To;
+                continue;
+            }
+
             var one = Narrowed(SpokenOf(Theirs(phraseReader.ReadOne(at, to), list, to), to), to);
             if (one is ThingPhrase { Thing: { Ids: [var id], Others.Count: 0 } } && index.Engine.Parts.TryGetValue(id, out var part))
             {
@@ -286,6 +293,30 @@ internal sealed partial class Listener
         else if (linked && Gas(at) is { } gas && several.Others.Prepend(several).Where(o => o.Name.Contains(gas.Side, StringComparison.OrdinalIgnoreCase)).ToList() is [var ofGas])
             (one, at) = (ofGas with { Others = [] }, gas.To);
         return one is { Ids.Count: > 0 } && one.Ids.Count <= several.Others.Count ? named with { To = at, Thing = one with { Sort = several.Sort, Fastener = several.Fastener, Detail = several.Detail } } : phrase;
+    }
+
+    /// <summary>"both shells from the middle main", "the shells out of number two main": those of one bearing.</summary>
+    private ThingPhrase? ShellsOf(int at, int to)
+    {
+        int noun = Range(at, Math.Min(to, at + 4)).FirstOrDefault(k => tokens[k].Stem is "shell" or "half", -1);
+        if (noun < 0 || !tokens[noun].Plural && Word(noun) != "halves" || Range(at, noun).Any(k => Word(k) is not ("both" or "the" or "all" or "of" or "two")))
+            return null;
+        int link = noun + 1;
+        while (link < to && Word(link) is "of" or "from" or "in" or "on" or "out" or "the" or "off" or "number" or "at")
+            link++;
+        int after = NumberWords.At(tokens, link) is { IsCount: true, Value: > 0 and <= 28 } n ? n.To : link + 1;
+        if (link == noun + 1 || !(tokens.ElementAtOrDefault(after).Stem == "main"))
+            return null;
+        var selectors = new Selectors { All = true };
+        if (after > link && NumberWords.At(tokens, link) is { IsCount: true } which)
+            selectors.Numbers.Add(which.Int);
+        else if (Levels.Contains(Word(link)))
+            selectors.Where.Add(Word(link) == "back" ? "rear" : Word(link));
+        else
+            return null;
+        int end = Word(after + 1) is "bearing" or "cap" ? after + 2 : after + 1;
+        var found = resolver.Resolve([new PartWord("main-shell", false, null, 0)], selectors, true, "shells");
+        return found is { Ids.Count: > 0, Others.Count: 0, Where: "" } && found.Ids.Count < index.Parts("main-shell").Count ? new ThingPhrase(at, end, found, true, true) : null;
     }
 
     /// <summary>"the bottom halves", "the tops": of the shells just named.</summary>

@@ -373,7 +373,14 @@ internal sealed partial class MeasureReader
                 (thing, back) = (read.Thing, k);
         }
 
+        // "straightedge on the left head, it's out five thou": of what was named before the pause.
         start = thing is null ? at : back;
+        for (int k = at - 1; thing is null && k >= 0 && !tokens[k].IsEnd; k--)
+        {
+            if (new ThingReader(tokens, index, resolver).At(k) is { Thing: { Sort: ThingSort.Part, Ids.Count: 1, Others.Count: 0, Detail: "" } laid })
+                thing = laid;
+        }
+
         var where = new List<string>();
         int last = Tail(unit.To, end, where);
         var ways = UnitSettler.Settle(n.Value, unit.Unit, Said(n.From, unit.To), Flat, context, false);

@@ -25,6 +25,8 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
     /// <summary>A measured stretch that starts at the token, or null.</summary>
     public MeasureRead? At(int at, int end)
     {
+        if (tokens[at].Stem is "inlet" or "intake" or "exhaust" && Spoilt(tokens.ElementAtOrDefault(at + 1).Stem is "tappet" or "valve" ? at + 2 : at + 1, end))
+            return null;
         if (Row(at) is { } row)
             return row;
         if (Continued(at, end) is { } more)
@@ -66,7 +68,16 @@ internal sealed partial class MeasureReader(IReadOnlyList<Token> tokens, string 
         var (found, to) = Characteristic.Book.Longest(tokens, at);
         // "pistons one two three four": which ones, no figure.
         bool counted = tokens[at].Stem == "piston" && to == at + 1 && Enumerable.Range(to, 3).All(k => k < end && tokens[k].IsWord && NumberWords.At([tokens[k]], 0) is { IsCount: true, Value: < 10 });
-        return found.Count == 0 || Word(at) == "point" || counted ? null : Read(at, to, end, found[0]);
+        return found.Count == 0 || Word(at) == "point" || counted || Spoilt(to, end) ? null : Read(at, to, end, found[0]);
+    }
+
+    /// <summary>"exhaust tappet on six is chipped": which one, and how it is; no figure.</summary>
+    private bool Spoilt(int at, int end)
+    {
+        int from = at;
+        while (at < end && (Word(at) is "on" or "of" or "for" or "number" or "cylinder" or "and" or "the" || NumberWords.At(tokens, at) is { IsCount: true, Value: <= 28 }))
+            at++;
+        return at > from && at < end && Word(at) is "is" or "are" or "'s" or "was" or "were" or "has" or "have" && Lexicon.Faults.Longest(tokens, Word(at + 1) is "a" or "badly" or "all" or "both" or "also" or "been" ? at + 2 : at + 1).Values.Count > 0;
     }
 
     /// <summary>"for cylinder one, inlet gap is…": of which one all that follows is told.</summary>

@@ -9,7 +9,7 @@ internal static class Sights
     private static readonly HashSet<string> Coated = ["covered", "coated", "caked", "drenched", "bathed", "smothered", "plastered", "slick", "dripping", "soaked", "swimming", "running", "thick", "black", "wet", "full", "caked", "clogged", "choked", "bunged", "blocked", "crusted", "gummed", "plugged", "jammed", "stuffed", "encrusted", "lined", "layered", "saturated", "awash", "stuck", "furred", "packed", "dusted", "splattered", "filled"];
 
     /// <summary>So told, whatever it is stops the flow.</summary>
-    private static readonly HashSet<string> Stopping = ["choked", "clogged", "plugged", "blocked", "bunged", "packed", "jammed", "stuffed"];
+    private static readonly HashSet<string> Stopping = ["closed", "shut", "choked", "clogged", "plugged", "blocked", "bunged", "packed", "jammed", "stuffed"];
 
     /// <summary>What is put into an opening on purpose.</summary>
     private static readonly HashSet<string> Stoppers = ["rag", "rags", "bung", "bungs", "cork", "corks", "plug", "plugs", "tape", "tissue", "cloth", "paper", "foil", "cap", "caps", "towel", "newspaper", "string", "wire", "something", "them", "it", "grease", "the", "that", "this", "film", "glove", "carrot", "dowel", "pencil", "stick"];
@@ -48,10 +48,15 @@ internal static class Sights
     private static (string, bool, int)? Smeared(IReadOnlyList<Token> tokens, int at)
     {
         // "half blocked with rubbish": how far, and whatever it is.
-        if (Word(tokens, at) is "half" or "part" or "partly" or "partially" or "nearly" or "almost" or "mostly" or "completely" or "totally" && Stopping.Contains(Word(tokens, at + 1)))
+        int how = at + 1;
+        if (Word(tokens, at) is "half" or "most" && Word(tokens, how) == "of" && Word(tokens, how + 1) is "it" or "them")
+            how += 2;
+        if (Word(tokens, how) is "is" or "'s" && Word(tokens, at) is "half" or "most")
+            how++;
+        if (Word(tokens, at) is "half" or "most" or "part" or "partly" or "partially" or "nearly" or "almost" or "mostly" or "completely" or "totally" && Stopping.Contains(Word(tokens, how)))
         {
-            int with = Word(tokens, at + 2) is "up" or "solid" ? at + 3 : at + 2;
-            if (Word(tokens, with) != "with")
+            int with = Word(tokens, how + 1) is "up" or "solid" or "off" ? how + 2 : how + 1;
+            if (Word(tokens, with) is not ("with" or "from" or "by"))
                 return null;
             return Stuff(tokens, with + 1) is { } of ? (of.What is "sealant" or "coked" or "scale" ? of.What : "blocked", false, of.To) : Stopped(tokens, with + 1);
         }

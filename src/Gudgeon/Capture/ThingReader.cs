@@ -3,7 +3,7 @@ namespace Gudgeon.Capture;
 /// <summary>Reads a part with the words that say which: "number three exhaust", "left head", "plugs, all six", "rod caps one to four".</summary>
 internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex index, ThingResolver resolver)
 {
-    private static readonly HashSet<string> GasKinds = ["follower", "cam", "shim", "finger", "rocker", "spring", "guide", "seat", "stem-seal", "collet", "retainer", "pushrod", "phaser", "cam-cap", "cam-sprocket", "pivot", "cam-seal", "spring-seat"];
+    private static readonly HashSet<string> GasKinds = ["follower", "cam", "shim", "finger", "rocker", "spring", "guide", "seat", "stem-seal", "collet", "retainer", "pushrod", "pushrod-tube", "phaser", "cam-cap", "cam-sprocket", "pivot", "cam-seal", "spring-seat"];
 
     private static readonly HashSet<string> Level = ["upper", "lower", "front", "rear", "top", "bottom", "middle", "centre", "center", "inner", "outer", "back", "side", "last", "end", "rearmost", "hindmost", "foremost", "frontmost", "backmost"];
 
@@ -97,6 +97,8 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
                 selectors.Numbers.Clear();
         }
 
+        if (end == at + 1 && Stem(at) is "inlet" or "exhaust" or "intake" && Word(at - 1) == "the" && Word(end) is "one" or "ones" && Word(end + 1) is "is" or "are" or "'s" or "was" or "were" or "has" or "have")
+            return null;
         if (end - at > 1 && Word(at) is "inlet" or "exhaust" or "intake" && values.Any(v => GasKinds.Contains(v.Kind)))
             selectors.Gas = Word(at) == "exhaust" ? "ex" : "in";
         bool plural = sharedPlural || tokens[end - 1].Plural || tokens[end - 1].Text is "halves" or "both" or "wiring";
@@ -129,6 +131,9 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
             selectors.Numbers.Clear();
         string detail = fastener.Length == 0 ? Detail(ref end) : "";
         int count = index.Parts(values[0].Kind).Count;
+        // "exhaust two is burnt": a valve, for there is one pipe.
+        if (count <= 1 && partEnd - at == 1 && end == partEnd && fastener.Length == 0 && values.Where(v => v.Kind is "valve-in" or "valve-ex").ToList() is [var numbered, ..] && Picked(end))
+            count = index.Parts(numbered.Kind).Count;
         end = After(from, end, selectors, values, ref plural, fastener.Length > 0, count, boltsPlural);
         string said = string.Join(" ", Enumerable.Range(at, partEnd - at).Select(i => tokens[i].Text));
         if (selectors.Gas.Length > 0 && !values.Any(v => GasKinds.Contains(v.Kind)))
@@ -151,7 +156,7 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         values = Narrow(values, selectors, fastener, partEnd);
         if (values.Count == 0)
             return null;
-        if (values.Any(v => v.Kind is "main-shell" or "rod-shell") && selectors.Numbers.Count > 0 && Stem(partEnd - 1) is "bearing" or "end" or "main")
+        if (values.Any(v => v.Kind is "main-shell" or "rod-shell") && (selectors.Numbers.Count > 0 || selectors.Where.Any(w => w is "front" or "rear" or "middle" or "centre" or "center")) && Stem(partEnd - 1) is "bearing" or "end" or "main")
             plural = true;
         if (values.Count > 1 && Stem(partEnd - 1) == "shell" && lastKind is "rod-cap" or "rod" or "main-cap" or "bedplate")
             values = [.. values.Where(v => v.Kind == (lastKind is "rod-cap" or "rod" ? "rod-shell" : "main-shell"))];
@@ -209,11 +214,8 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
     {
         string kind = lastKind.Length > 0 ? lastKind : resolver.LastKind;
         int which = Word(from) is "the" ? from + 1 : from;
-        if (Word(which) is "inlet" or "exhaust" or "intake" && Word(which + 1) is "ones" or "one" && GasKinds.Contains(kind) && index.Parts(kind).Count > 1)
-        {
-            var gasOf = new Selectors { Gas = Word(which) == "exhaust" ? "ex" : "in" };
-            return new ThingPhrase(from, which + 2, resolver.Resolve([new PartWord(kind, false, null, 0)], gasOf, Word(which + 1) == "ones", kind), Word(which + 1) == "ones", false);
-        }
+        if (Stem(which) is "inlet" or "exhaust" or "intake" && OfGas(from, which, kind) is { } ofGas)
+            return ofGas;
 
         if (Word(from) is not "the" || Word(from + 1) is not ("one" or "ones") || Word(from + 2) is not ("on" or "at" or "in") || index.Parts(kind).Count < 2)
             return null;
@@ -222,6 +224,47 @@ internal sealed partial class ThingReader(IReadOnlyList<Token> tokens, PartIndex
         List<PartWord> values = [new PartWord(kind, false, null, 0)];
         int end = After(from, from + 2, selectors, values, ref plural, false, index.Parts(kind).Count, false);
         return selectors.Side.Length + selectors.Numbers.Count > 0 ? new ThingPhrase(from, end, resolver.Resolve(values, selectors, plural, "one"), plural, false) : null;
+    }
+
+    /// <summary>"the inlet ones on one and four", "only the exhaust one of cylinder three", "the inlet on number two": of the kind spoken of last, that side of the gas.</summary>
+    private ThingPhrase? OfGas(int from, int which, string kind)
+    {
+        bool valve = kind is "valve-in" or "valve-ex";
+        bool named = Word(which + 1) is "ones" or "one";
+        if (!valve && !(GasKinds.Contains(kind) && kind is not "cam"))
+            valve = named && Picked(which + 2);
+        else if (!named && !Picked(which + 1))
+            return null;
+        if (!valve && (kind == "cam" || !GasKinds.Contains(kind)))
+            return null;
+        var selectors = new Selectors { Gas = Stem(which) == "exhaust" ? "ex" : "in" };
+        string own = valve ? selectors.Gas == "ex" ? "valve-ex" : "valve-in" : kind;
+        int count = index.Parts(own).Count;
+        if (count < 2)
+            return null;
+        List<PartWord> values = [new PartWord(own, false, null, 0)];
+        bool plural = Word(which + 1) == "ones" || tokens[which].Plural;
+        int end = After(from, named ? which + 2 : which + 1, selectors, values, ref plural, false, count, false);
+        var read = resolver.Resolve(values, selectors, plural, index.NameOf(own));
+        lastKind = own;
+        return new ThingPhrase(from, end, read, plural, selectors.All);
+    }
+
+    /// <summary>"on number two", "of cylinder three": by its number, and something is said of it or no more.</summary>
+    private bool Picked(int at)
+    {
+        bool linked = Word(at) is "on" or "of" or "for";
+        int number = linked ? at + 1 : at;
+        bool named = Word(number) is "number" or "cylinder" or "cyl";
+        if (!(NumberWords.At(tokens, named ? number + 1 : number) is { IsCount: true, Value: > 0 and <= 28 } n) || Sized(n.To))
+            return false;
+        // "the exhaust one is bent" tells no number.
+        if (!linked && !named && Word(number) == "one")
+            return false;
+        int last = n.To;
+        while (Word(last) is "and" or "to" or "through" && NumberWords.At(tokens, last + 1) is { IsCount: true } next && !Sized(next.To))
+            last = next.To;
+        return linked && named || (Word(last) is "'s" or "is" or "are" or "was" or "were" or "has" or "have" or "looks" or "look" || Lexicon.Faults.Longest(tokens, last).Values.Count > 0 || linked && (last >= tokens.Count || tokens[last].IsBreak));
     }
 
     /// <summary>Selectors before the part; -1 when what stands here can be none.</summary>

@@ -5,6 +5,9 @@ namespace Gudgeon.Capture;
 /// <summary>Turns a kind and its selectors into parts of this engine, or says that it cannot tell which.</summary>
 internal sealed class ThingResolver(PartIndex index, EarContext context)
 {
+    /// <summary>What stands one to a valve.</summary>
+    private static readonly HashSet<string> OfValve = ["seat", "guide", "spring", "stem-seal", "retainer", "collet"];
+
     /// <summary>The cylinder or bank that the sentence is about, for parts named after it without a number.</summary>
     public int? Cylinder { get; set; }
     public int? Bank { get; set; }
@@ -31,8 +34,12 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
             best = [.. best.Where(w => !w.IsLine && w.Kind == KindOf(context.LastThing))];
         if (best.Count > 1 && best.Any(w => !w.IsLine && w.Kind == KindOf(Same)) && selectors.Numbers.Count == 0 && !plural)
             best = [.. best.Where(w => !w.IsLine && w.Kind == KindOf(Same))];
+        if (best.Count > 1 && KindOf(Same) is "valve-in" or "valve-ex" && !plural && selectors.Numbers.Count == 0 && best.Any(w => OfValve.Contains(w.Kind)))
+            best = [.. best.Where(w => OfValve.Contains(w.Kind))];
         if (best.Count > 1 && selectors.Numbers.Count > 0 && best.Any(w => !w.IsLine && index.Parts(w.Kind).Count > 1))
             best = [.. best.Where(w => !w.IsLine && index.Parts(w.Kind).Count > 1)];
+        if (best.Count > 1 && selectors.Numbers.Count > 1 && best.Where(w => !w.IsLine && selectors.Numbers.All(n => index.Parts(w.Kind).Any(p => (p.Cylinder ?? p.Index.FirstOrDefault()) == n))).ToList() is { Count: > 0 } there)
+            best = there;
         if (best.Any(w => w.IsLine) && best.Any(w => !w.IsLine))
             best = [.. best.Where(w => !w.IsLine)];
         if (best.Count == 2 && best.All(w => w.Kind is "valve-in" or "valve-ex") && (plural || selectors.All))
@@ -116,6 +123,13 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
         else if (selectors.Numbers.Count == 0 && !plural && !selectors.All && Cylinder is { } cylinder && left.Count > 1 && left.Any(p => p.Cylinder == cylinder))
             left = [.. left.Where(p => p.Cylinder == cylinder)];
 
+        // "its seat's pitted": of the one valve spoken of, that of its own side.
+        if (left.Count > 1 && !plural && selectors is { All: false, Numbers.Count: 0, Side.Length: 0, Where.Count: 0, Gas.Length: 0 } && KindOf(Same) is "valve-in" or "valve-ex" && OfValve.Contains(word.Kind) && index.Engine.Parts[Same].Cylinder is { } its && left.Any(p => p.Cylinder == its))
+        {
+            left = [.. left.Where(p => p.Cylinder == its)];
+            selectors.Gas = KindOf(Same) == "valve-ex" ? "ex" : "in";
+        }
+
         if (selectors.Except.Count > 0 || selectors.ExceptLast)
             return AllBut(word.Kind, left, selectors);
         if (selectors.Parity is { } parity && left.All(p => p.Index.Count > 0) && left.Where(p => (p.Cylinder ?? p.Index[0]) % 2 == parity).ToList() is { Count: > 0 } even)
@@ -132,6 +146,8 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
             }
         }
 
+        if (word.Kind == "main-shell")
+            left = InMain(left, selectors);
         left = ByGas(word.Kind, left, selectors);
         left = InRow(left, selectors, plural || selectors.All);
         if (left.Count > 1 && !plural && !selectors.All && selectors is { Numbers.Count: 0, Side.Length: 0, Where.Count: 0, Gas.Length: 0 } && left.FirstOrDefault(p => p.Id == Same) is { } again)
@@ -142,6 +158,32 @@ internal sealed class ThingResolver(PartIndex index, EarContext context)
         if (left.Count > 1 && !plural && !selectors.All && !(numberUsed && selectors.Numbers.Count > 1))
             return Open(word.Kind, left, where);
         return Known(word.Kind, left, all, where);
+    }
+
+    /// <summary>"middle main shells", "the front and rear mains": both shells of a main by its place.</summary>
+    private static IReadOnlyList<Part> InMain(IReadOnlyList<Part> shells, Selectors selectors)
+    {
+        var mains = shells.Where(s => s.Index.Count > 0).Select(s => s.Index[0]).Distinct().Order().ToList();
+        if (mains.Count < 3 || selectors.Numbers.Count > 0)
+            return shells;
+        var picked = new HashSet<int>();
+        foreach (string word in selectors.Where.ToList())
+        {
+            int? main = word switch
+            {
+                "front" => mains[0],
+                "rear" or "back" or "last" or "end" => mains[^1],
+                "middle" or "centre" or "center" when mains.Count % 2 == 1 => mains[mains.Count / 2],
+                _ => null,
+            };
+            if (main is { } one)
+            {
+                picked.Add(one);
+                selectors.Where.Remove(word);
+            }
+        }
+
+        return picked.Count == 0 ? shells : [.. shells.Where(s => picked.Contains(s.Index[0]))];
     }
 
     /// <summary>"front", "last two", "middle", "outer": picked by the place in a single row, numbered from the front.</summary>

@@ -21,6 +21,7 @@ public class PhraseTests
     [InlineData("errands", 400)]
     [InlineData("fasteners", 245)]
     [InlineData("bench", 385)]
+    [InlineData("states", 180)]
     public void Every_way_of_saying_it_is_heard_alike(string table, int least)
     {
         var ways = PhraseTable.Read(PathOf(table)).ToList();
