@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 using Gudgeon.Capture;
 using Gudgeon.Tests.Capture;
 
-// score FILE...: precision and recall of the ear on files of notes. phrases FILE...: the ways of saying that are heard wrongly. say "ENGINE" "NOTE": what is heard. Nothing: the timing.
+// score FILE...: precision and recall of the ear on files of notes. phrases FILE...: the ways of saying that are heard wrongly. say "ENGINE" "NOTE": what is heard. ways FILE...: the ways of saying that are heard rightly, for Data/ways.psv. Nothing: the timing.
 switch (args)
 {
     case ["score", .. var files]:
@@ -13,6 +13,11 @@ switch (args)
     case ["phrases", .. var tables]:
         foreach (string table in tables)
             Ways(table);
+        break;
+    case ["ways", .. var told]:
+        Console.WriteLine("# Ways of saying that were heard rightly in the files of stories and of ways of saying beside the tests: the kind of fact, then the sorts of the phrases, * those the fact used. Made by the bench.");
+        foreach (string row in ProvenWays.Rows(told))
+            Console.WriteLine(row);
         break;
     case ["say", var engine, .. var notes]:
         Say(engine, notes);
@@ -51,11 +56,20 @@ static void Score(string file)
         near[how] = near.GetValueOrDefault(how) + 1;
     }
 
+    // What is only offered is right where recording it would have met what was missed.
+    int offered = 0, fits = 0;
+    foreach (var note in marked)
+    {
+        List<string> codes = [.. note.Heard.Doubts.Where(d => d.Sort == DoubtSort.Unproven).SelectMany(d => d.Readings[0].Facts).Select(f => f.Code)];
+        offered += codes.Count;
+        fits += codes.Count - SameMeaning.Compare(note.Missed, codes).Wrong.Count;
+    }
+
     int expected = marked.Sum(m => m.Note.Facts.Count);
     int missedAll = marked.Sum(m => m.Missed.Count);
     int wrongAll = marked.Sum(m => m.Wrong.Count);
     int right = expected - missedAll;
-    Console.WriteLine($"{Path.GetFileName(file)}: {marked.Count} notes, {expected} facts expected, {right} right, {missedAll} missed, {wrongAll} wrong: precision {100.0 * right / (right + wrongAll):0.0} %, recall {100.0 * right / expected:0.0} %, whole notes right {marked.Count(m => m.Right)}");
+    Console.WriteLine($"{Path.GetFileName(file)}: {marked.Count} notes, {expected} facts expected, {right} right, {missedAll} missed, {wrongAll} wrong: precision {100.0 * right / (right + wrongAll):0.0} %, recall {100.0 * right / expected:0.0} %, whole notes right {marked.Count(m => m.Right)}; offered {offered} more, {fits} of them right");
     if (near.Count > 0)
         Console.WriteLine($"  missed facts were {string.Join(", ", near.OrderByDescending(n => n.Value).Select(n => $"{n.Key} {n.Value}"))}");
 }

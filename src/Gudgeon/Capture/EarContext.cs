@@ -59,6 +59,12 @@ public sealed record EarContext
     /// <summary>Words that the owner taught, each with the listed term that it stands for.</summary>
     public IReadOnlyDictionary<string, string> Taught { get; init; } = new Dictionary<string, string>();
 
+    /// <summary>Ways of saying that this owner has taken as understood, besides the proven ones.</summary>
+    public IReadOnlySet<string> Ways { get; init; } = new HashSet<string>();
+
+    /// <summary>Whether what is said in any way at all is a fact: for finding out which ways are heard rightly.</summary>
+    public bool AnyWay { get; init; }
+
     /// <summary>Nominal size in millimetres by characteristic (<c>bore</c>), to tell figures apart.</summary>
     public IReadOnlyDictionary<string, decimal> Nominals { get; init; } = new Dictionary<string, decimal>();
 
@@ -72,7 +78,7 @@ public sealed record EarContext
         var of = LastOf;
         Thing? asked = null;
         var lacking = Short.ToList();
-        foreach (var fact in heard.Facts)
+        foreach (var fact in heard.Spoken)
         {
             if (Listener.About(fact) is not { } about)
                 continue;
@@ -90,10 +96,10 @@ public sealed record EarContext
                 joint = about.Ids[0];
         }
 
-        if (heard.Facts is [Asked { Thing: { Ids.Count: > 0 } wondered } question])
+        if (heard.Spoken is [Asked { Thing: { Ids.Count: > 0 } wondered } question])
             (thing, alone, of, asked) = (wondered.Ids[0], wondered.Ids.Count == 1, wondered, question.Sort == "where" ? wondered : null);
-        bool fitting = heard.Facts.LastOrDefault(f => f is On or Tightened or Capture.Off or Undone or Parted) is { } deed ? deed is On or Tightened : Fitting;
-        var last = heard.Facts.Any(f => f is not (Asked or QuestionToSelf or Planned)) ? heard.Facts : Last;
-        return this with { LastUndone = heard.Facts.OfType<Undone>().LastOrDefault(u => u.Lots.Count > 0) ?? LastUndone, LastPlace = heard.Facts.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place ?? LastPlace, Off = off, Fitting = fitting, LastThing = thing, LastAlone = alone, LastOf = of, Sought = asked, Short = lacking, LastJoint = joint, Last = last };
+        bool fitting = heard.Spoken.LastOrDefault(f => f is On or Tightened or Capture.Off or Undone or Parted) is { } deed ? deed is On or Tightened : Fitting;
+        var last = heard.Spoken.Any(f => f is not (Asked or QuestionToSelf or Planned)) ? heard.Spoken : Last;
+        return this with { LastUndone = heard.Spoken.OfType<Undone>().LastOrDefault(u => u.Lots.Count > 0) ?? LastUndone, LastPlace = heard.Spoken.OfType<Undone>().LastOrDefault(u => u.Place is { Sort: PlaceSort.Container })?.Place ?? LastPlace, Off = off, Fitting = fitting, LastThing = thing, LastAlone = alone, LastOf = of, Sought = asked, Short = lacking, LastJoint = joint, Last = last };
     }
 }

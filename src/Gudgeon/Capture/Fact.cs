@@ -8,6 +8,9 @@ public abstract record Fact
     /// <summary>The words it came from.</summary>
     public IReadOnlyList<TextSpan> Spans { get; init; } = [];
 
+    /// <summary>How it was said, without what it was said of; see <see cref="WayOfSaying"/>.</summary>
+    public string Way { get; init; } = "";
+
     public abstract string Code { get; }
     public abstract string Echo { get; }
 

@@ -6,6 +6,9 @@ namespace Gudgeon.Capture;
 /// </summary>
 public sealed record Heard(string Text, IReadOnlyList<Fact> Facts, IReadOnlyList<Doubt> Doubts, IReadOnlyList<TextSpan> Unused)
 {
+    /// <summary>The facts with those that are only offered: what the next note may speak of.</summary>
+    internal IReadOnlyList<Fact> Spoken { get; init; } = Facts;
+
     /// <summary>The words that no fact and no doubt used.</summary>
     public IReadOnlyList<string> UnusedWords => [.. Unused.Select(s => s.Of(Text))];
 }
@@ -39,6 +42,9 @@ public enum DoubtSort
 
     /// <summary>Something that a record needs was not told: how many, how long, seen from where.</summary>
     NotTold,
+
+    /// <summary>Understood in one way, but said in a way that is not proven.</summary>
+    Unproven,
 
     /// <summary>Nothing was made of these words.</summary>
     NotUnderstood,

@@ -20,6 +20,8 @@ internal sealed partial class Listener
     private readonly List<Fact> facts = [];
     private readonly List<Doubt> doubts = [];
     private readonly bool[] used;
+    private readonly List<(Phrase Phrase, TextSpan Span)> said = [];
+    private readonly List<TextSpan> clauses = [];
     private List<Phrase> phrases = [];
 
     public Listener(string text, PartIndex index, EarContext context)
@@ -57,32 +59,45 @@ internal sealed partial class Listener
         LeftOver();
         Settle();
         var unused = Unused();
-        Doubted(unused);
-        return new Heard(text, facts, doubts, unused);
+        var spoken = facts.Select(f => f with { Way = WayOfSaying.Of(f, said, clauses) }).ToList();
+        facts.Clear();
+        foreach (var fact in spoken)
+        {
+            // A question stays one in whatever way it was put.
+            bool plain = fact is Asked or QuestionToSelf || context.AnyWay || WayOfSaying.Known(fact.Way, context.Ways);
+            if (plain && !Turned(fact, unused) && !Vague(fact))
+                facts.Add(fact);
+            else
+                Offer(fact);
+        }
+
+        return new Heard(text, facts, doubts, unused) { Spoken = spoken };
+    }
+
+    /// <summary>Understood, but by words or a way of saying that leave it open: one tap records it.</summary>
+    private void Offer(Fact fact)
+    {
+        string words = fact.Spans.Count == 0 ? text : text[fact.Spans.Min(s => s.Start)..fact.Spans.Max(s => s.End)];
+        doubts.Add(new Doubt(DoubtSort.Unproven, $"Is this what was meant: {fact.Echo}?", words, [new Reading(fact.Echo, [fact])], fact.Spans));
     }
 
     /// <summary>
-    /// A word of weight left over before a deed or in the midst of it may turn what it says: then it is asked for, not recorded.
-    /// What follows a deed mostly tells how it went.
+    /// A word of weight left over before a deed or in the midst of it may turn what it says. What follows a deed mostly
+    /// tells how it went.
     /// </summary>
-    private void Doubted(List<TextSpan> unused)
+    private bool Turned(Fact fact, List<TextSpan> unused) =>
+        fact is not (Asked or QuestionToSelf or Planned or Noted or Corrected or StruckOut or Named or Did or GoesBack or ToBuy or LeftOn or AccessLearned or WaitingFor)
+        && unused.Any(u => Tokeniser.Cut(u.Of(text)) is var left && Range(0, left.Count).Any(k => Strange(left, k))
+            && !(fact is Put && left.All(w => Lexicon.Persons.Contains(w.Text) || Lexicon.Passing.Contains(w.Text) || Lexicon.Fillers.Contains(w.Text)))
+            && fact.Spans.Any(s => u.Start < fact.Spans.Max(e => e.End) && Beside(u, s)));
+
+    private bool Vague(Fact fact) => fact switch
     {
-        var heavy = unused.Where(u => Tokeniser.Cut(u.Of(text)) is var left && Range(0, left.Count).Any(k => Strange(left, k))).ToList();
-        foreach (var fact in facts.Where(f => f is not (Asked or QuestionToSelf or Planned or Noted or Corrected or StruckOut or Named or Did or GoesBack)).ToList())
-        {
-            bool turned = fact is not (ToBuy or LeftOn or AccessLearned or WaitingFor) && heavy.Any(u => !(fact is Put && Tokeniser.Cut(u.Of(text)).All(w => Lexicon.Persons.Contains(w.Text) || Lexicon.Passing.Contains(w.Text) || Lexicon.Fillers.Contains(w.Text))) && fact.Spans.Any(s => u.Start < fact.Spans.Max(e => e.End) && Beside(u, s)));
-            bool vague = fact switch
-            {
-                AccessLearned { Ways: [var way] } access => way.Append(access.Target).Any(t => Doubtful(t, fact)),
-                WaitingFor waiting => waiting.For.Split(' ') is var words && (words.Any(Lexicon.Persons.Contains) || words is ["one" or "left", ..] || char.IsUpper(waiting.For[0])),
-                _ => About(fact) is { } thing && Doubtful(thing, fact),
-            };
-            if (!turned && !vague)
-                continue;
-            facts.Remove(fact);
-            doubts.Add(new Doubt(DoubtSort.Which, $"Is this what was meant: {fact.Echo}?", text[fact.Spans.Min(s => s.Start)..fact.Spans.Max(s => s.End)], [new Reading(fact.Echo, [fact])], fact.Spans));
-        }
-    }
+        Asked or QuestionToSelf or Planned or Noted or Corrected or StruckOut or Named or Did or GoesBack => false,
+        AccessLearned { Ways: [var way] } access => way.Append(access.Target).Any(t => Doubtful(t, fact)),
+        WaitingFor waiting => waiting.For.Split(' ') is var words && (words.Any(Lexicon.Persons.Contains) || words is ["one" or "left", ..] || char.IsUpper(waiting.For[0])),
+        _ => About(fact) is { } thing && Doubtful(thing, fact),
+    };
 
     /// <summary>What it is told of was hardly understood: a name made of words that are no name, or a kind that this engine lacks.</summary>
     private bool Doubtful(Thing thing, Fact fact)
@@ -125,6 +140,7 @@ internal sealed partial class Listener
         }
 
         phrases = Joined(Anywhere(Phrases(from, to), from, to));
+        said.AddRange(phrases.Select(p => (p, Span(p.From, p.To))));
         if (MoreShopping(from, to) == to)
             return;
         for (int at = Math.Max(from, skipTo); at < to;)
@@ -136,6 +152,7 @@ internal sealed partial class Listener
             }
 
             int end = ClauseEnd(at, to);
+            clauses.Add(Span(at, end));
             int next = phrases.Any(p => p is MeasurePhrase { Read.IsRow: true } && p.From >= at && p.From < end) ? at : Shaped(at, end, to);
             if (next > at)
             {
@@ -351,11 +368,13 @@ internal sealed partial class Listener
         return spans;
     }
 
+    private TextSpan Span(int from, int to) => new(tokens[from].Start, tokens[to - 1].Start + tokens[to - 1].Length - tokens[from].Start);
+
     private static IEnumerable<int> Range(int from, int to) => Enumerable.Range(from, Math.Max(0, to - from));
 
     private void Add(Fact fact, IEnumerable<int> from)
     {
-        var made = fact with { Spans = Spans(from) };
+        var made = WithGasket(fact) with { Spans = Spans(from) };
         int same = facts.FindIndex(f => f.Code == made.Code && f is not Noted);
         if (same < 0)
         {
@@ -385,7 +404,7 @@ internal sealed partial class Listener
         }
 
         var spans = Spans(list);
-        var ways = thing.Others.Prepend(thing with { Others = [] }).Select(t => make(t) with { Spans = spans }).ToList();
+        var ways = thing.Others.Prepend(thing with { Others = [] }).Select(t => WithGasket(make(t)) with { Spans = spans }).ToList();
         int same = doubts.FindIndex(d => d.Sort == DoubtSort.Which && d.Readings.Count == ways.Count && d.Readings.Zip(ways).All(z => About(z.First.Facts[0]) is { } a && About(z.Second) is { } b && a.Ids.SequenceEqual(b.Ids)));
         if (same >= 0)
         {

@@ -21,10 +21,11 @@ internal sealed record SpokenWay(int Line, string Area, string Text, EngineModel
 /// </summary>
 internal static class PhraseTable
 {
-    public static IEnumerable<SpokenWay> Read(string path)
+    /// <param name="anyWay">Takes what was said in unproven ways as well.</param>
+    public static IEnumerable<SpokenWay> Read(string path, bool anyWay = false)
     {
         EngineModel? engine = null;
-        var context = new EarContext { Now = Story.Now };
+        var context = new EarContext { Now = Story.Now, AnyWay = anyWay };
         string area = "";
         (string Text, string Facts) frame = ("{}", "{}");
         int number = 0;
@@ -36,7 +37,7 @@ internal static class PhraseTable
             if (line.StartsWith("== ", StringComparison.Ordinal))
                 area = line[3..];
             else if (line.StartsWith("@ engine ", StringComparison.Ordinal))
-                (engine, context, frame) = (Story.Build(line[9..]), new EarContext { Now = Story.Now }, ("{}", "{}"));
+                (engine, context, frame) = (Story.Build(line[9..]), new EarContext { Now = Story.Now, AnyWay = anyWay }, ("{}", "{}"));
             else if (line.StartsWith("@ frame ", StringComparison.Ordinal))
                 frame = Halves(line[8..], " => ", number);
             else if (line.StartsWith("@ said ", StringComparison.Ordinal))

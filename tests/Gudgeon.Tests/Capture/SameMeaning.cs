@@ -6,7 +6,7 @@ namespace Gudgeon.Tests.Capture;
 /// <summary>
 /// One way of writing for facts that mean the same, applied alike to what was due and to what was heard: several parts
 /// of which the same is told may stand in one fact or in several, an inch thread needs no "in", a place is
-/// numbered in figures, what comes off first is what comes off before, and as many
+/// numbered in figures, a thing or unit may go by another of its names, what comes off first is what comes off before, and as many
 /// bought as are named is those. What is told of a part, how many, how big and where is never changed.
 /// </summary>
 internal static partial class SameMeaning
@@ -25,6 +25,14 @@ internal static partial class SameMeaning
 
     [GeneratedRegex(@"~?-?\d+(?:\.\d+)?(?: (?![~\d-])[^\s]+)*")]
     private static partial Regex Value();
+
+    /// <summary>Other names of the same: a journal that the rod runs on is a crankpin or a big end of the crank, and a unit may be written out.</summary>
+    private static readonly (string Other, string One)[] OtherNames =
+    [
+        ("big-end", "big end"), ("O-ring", "o-ring"), ("asked what first ", "asked before "), ("crank.1/crankpin", "crank.1/big end"), ("crank.1/rod journal", "crank.1/big end"),
+        ("measured crankpin diameter ", "measured big end journal "), ("measured crankpin ", "measured big end journal "), ("measured runout ", "measured run-out "), ("measured spring free length ", "measured free length "),
+        (" gallon", " gal"), (" quart", " qt"), (" pint", " pt"),
+    ];
 
     private static readonly string[] Numbers = ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
 
@@ -73,7 +81,7 @@ internal static partial class SameMeaning
     {
         public static Told Read(string code)
         {
-            string fact = InchThread().Replace(code.Replace("big-end", "big end", StringComparison.Ordinal).Replace("O-ring", "o-ring", StringComparison.Ordinal).Replace("asked what first ", "asked before ", StringComparison.Ordinal), "$1$2$3");
+            string fact = InchThread().Replace(OtherNames.Aggregate(code, (c, name) => c.Replace(name.Other, name.One, StringComparison.Ordinal)), "$1$2$3");
             if (fact.Contains(" -> ", StringComparison.Ordinal))
                 fact = NumberAtEnd().Replace(fact, m => (Array.IndexOf(Numbers, m.Value) + 1).ToString(CultureInfo.InvariantCulture));
             if (OfParts().Match(fact) is not { Success: true } of || Ids(of.Groups["ids"].Value) is not { } ids)

@@ -13,6 +13,8 @@ public class SameMeaningTests
     [InlineData("corrected head.1: count => 12", "corrected head.1: count 10 => 12")]
     [InlineData("asked what first sump.1", "asked before sump.1")]
     [InlineData("buy piston.1-8", "buy piston.1-8: 8")]
+    [InlineData("measured crankpin crank.1/crankpin 2: 63.48 mm", "measured big-end journal crank.1/big end 2: 63.48 mm")]
+    [InlineData("drained oil 15 qt", "drained oil 15 quart")]
     public void Means_the_same(string due, string heard)
     {
         var (missed, wrong) = SameMeaning.Compare(due.Split(" & "), heard.Split(" & "));
@@ -30,6 +32,8 @@ public class SameMeaningTests
     [InlineData("corrected head.1: count 10 => 12", "corrected head.1: count => 12")]
     [InlineData("corrected head.1: count => 12", "corrected head.1: count => 10")]
     [InlineData("off head.1 & off head.2", "off head.1")]
+    [InlineData("damaged crank.1/crankpin 2: scored", "damaged rod-shell.2.1: scored")]
+    [InlineData("measured main journal crank.1/main 2: 63.48 mm", "measured big-end journal crank.1/big end 2: 63.48 mm")]
     public void Does_not_mean_the_same(string due, string heard)
     {
         var (missed, wrong) = SameMeaning.Compare(due.Split(" & "), heard.Split(" & "));

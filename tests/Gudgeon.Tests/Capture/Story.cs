@@ -21,7 +21,8 @@ internal sealed class Story
 {
     public static readonly DateTimeOffset Now = new(2026, 11, 25, 19, 30, 0, TimeSpan.FromHours(1));
 
-    public static IReadOnlyList<Marked> Mark(string path)
+    /// <param name="anyWay">Takes what was said in unproven ways as well.</param>
+    public static IReadOnlyList<Marked> Mark(string path, bool anyWay = false)
     {
         var marked = new List<Marked>();
         EarContext? running = null;
@@ -29,9 +30,10 @@ internal sealed class Story
         foreach (var note in Read(path))
         {
             if (!ReferenceEquals(engine, note.Engine))
-                (engine, running) = (note.Engine, note.Context);
+                (engine, running) = (note.Engine, note.Context with { AnyWay = anyWay });
+            var own = note.Context with { AnyWay = anyWay };
             bool chained = !path.Contains("spoken", StringComparison.Ordinal);
-            var context = chained && running is not null ? running with { Unit = note.Context.Unit, MilIsMillimetre = note.Context.MilIsMillimetre, LeftBank = note.Context.LeftBank, FarBank = note.Context.FarBank } : note.Context;
+            var context = chained && running is not null ? running with { Unit = own.Unit, MilIsMillimetre = own.MilIsMillimetre, LeftBank = own.LeftBank, FarBank = own.FarBank } : own;
             foreach (string before in note.Before)
                 context = context.After(Ear.Hear(before, note.Engine, context));
             var heard = Ear.Hear(note.Text, note.Engine, context);
