@@ -14,6 +14,9 @@ public sealed partial class Bench
     /// <summary>Words of the owner's own, each with the name that it stands for.</summary>
     public SortedDictionary<string, string> Taught { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Ways of saying that the owner has taken as understood.</summary>
+    public SortedSet<string> Ways { get; } = new(StringComparer.Ordinal);
+
     /// <summary>The owner's answers at the start; empty for a book from nothing.</summary>
     public IReadOnlyDictionary<string, string> Answers { get; internal set; } = new Dictionary<string, string>();
 

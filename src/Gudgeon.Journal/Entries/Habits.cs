@@ -10,6 +10,7 @@ namespace Gudgeon.Journal;
 [JsonDerivedType(typeof(RuleChosen), "rule-chosen")]
 [JsonDerivedType(typeof(MaterialTold), "material-told")]
 [JsonDerivedType(typeof(WordTaught), "word-taught")]
+[JsonDerivedType(typeof(WaysTaken), "ways-taken")]
 public abstract partial record Entry;
 
 /// <summary>The book speaks millimetres or inches; either is understood.</summary>
@@ -59,6 +60,21 @@ public sealed record WordTaught(string Word, string Term) : Entry
     public override string Words(Bench bench) => $"\"{Word.Trim()}\" means {Term.Trim()} from now on";
 
     internal override void Apply(Bench bench, Recorded recorded) => bench.Taught[Word.Trim().ToLowerInvariant()] = Term.Trim();
+}
+
+/// <summary>What was said so was understood rightly: from now on it is recorded at once when it is said so.</summary>
+/// <param name="Ways">The sorts of the words, as the ear tells them.</param>
+/// <param name="Examples">The words they were said in.</param>
+public sealed record WaysTaken(IReadOnlyList<string> Ways, IReadOnlyList<string> Examples) : Entry
+{
+    public override IEnumerable<string> About() => [];
+
+    public override Refusal? Check(Bench bench) =>
+        Ways.Count == 0 || Ways.Any(string.IsNullOrWhiteSpace) ? new Refusal("way of saying", "nothing", "how it was said", "Choose it where it is offered") : null;
+
+    public override string Words(Bench bench) => $"What is said like {string.Join(" or ", Examples.Select(e => $"\"{e.Trim()}\""))} is recorded at once from now on";
+
+    internal override void Apply(Bench bench, Recorded recorded) => bench.Ways.UnionWith(Ways);
 }
 
 /// <summary>What a part is made of, for bringing readings to 20 °C.</summary>

@@ -18,6 +18,7 @@ public static class Hearing
     public static IReadOnlyList<Request> ToRequests(Sifted sifted, Bench bench, TimeSpan offset) =>
     [
         .. ToRequests(sifted.Kept, bench, offset),
+        .. OwnWords.Taken(sifted.Settled.Select(s => (s.Key, s.Value)), bench),
         .. sifted.Left.Select(l => Open(l.Fact, sifted.All, l.Why)),
         .. sifted.Unfit.Select(key => new Tell(new J.Asked(key.Words(sifted.All.Text), $"chosen or left out before it was recorded as “{key.Code}”, which the line does not come to any more"))),
     ];

@@ -33,4 +33,12 @@ public static partial class OwnWords
         string term = Answer().Match(settled.Answer).Groups["term"].Value.ToLowerInvariant();
         return Ear.Knows(term, book.Bench.Engine, context) ? [.. Ear.Unknown(asked.Text, book.Bench.Engine, context).Take(Most).Select(word => new WordTaught(word, term))] : [];
     }
+
+    /// <summary>What the owner takes by choosing the one way to read what was only offered: from now on it is understood when it is said so. Nothing when that is known already.</summary>
+    public static IEnumerable<Request> Taken(IEnumerable<(Doubt Doubt, Reading Chosen)> chosen, Bench bench)
+    {
+        var ways = chosen.Where(c => c.Doubt.Sort == DoubtSort.Unproven).SelectMany(c => c.Chosen.Facts, (c, fact) => (fact.Way, c.Doubt.Words))
+            .Where(w => w.Way.Length > 0 && !bench.Ways.Contains(w.Way)).DistinctBy(w => w.Way).ToList();
+        return ways.Count == 0 ? [] : [new Tell(new WaysTaken([.. ways.Select(w => w.Way)], [.. ways.Select(w => w.Words).Distinct()]))];
+    }
 }

@@ -61,6 +61,7 @@ public static class Telling
     {
         Now = now,
         Taught = bench.Taught.Where(t => t.Key != "mil").ToDictionary(t => t.Key, t => t.Value),
+        Ways = bench.Ways,
         MilIsMillimetre = bench.Taught.TryGetValue("mil", out string? mil) ? mil == "mm" : null,
         Unit = bench.Units == Gudgeon.Sums.Quantities.BookUnits.Inch ? BookUnit.Inch : BookUnit.Metric,
         Off = bench.Engine.Parts.Keys.Where(p => !bench.Part(p).IsOn).ToHashSet(),

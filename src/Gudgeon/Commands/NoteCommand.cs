@@ -16,7 +16,8 @@ public static class NoteCommand
         var look = new Option<bool>("--try") { Description = "Shows what the line comes to and records nothing" };
         var without = new Option<string[]>("--without") { Description = "A piece that is not so, by the code that --try shows: it becomes a question", HelpName = "CODE" };
         var meant = new Option<string[]>("--meant") { Description = "Which reading of a question is meant, by the code that --try shows", HelpName = "CODE" };
-        var note = new Command("note", "Records a line as you say it; what is not understood is kept as a question. Example: gudgeon note \"thermostat off, two M6 by 22, bag 12\"") { words, at, look, without, meant };
+        var all = new Option<bool>("--meant-all") { Description = "All that is only offered is meant" };
+        var note = new Command("note", "Records a line as you say it; what is not understood is kept as a question. Example: gudgeon note \"thermostat off, two M6 by 22, bag 12\"") { words, at, look, without, meant, all };
         line.OnBook(note, (parsed, book) =>
         {
             var json = line.Json(parsed);
@@ -27,7 +28,7 @@ public static class NoteCommand
             if (string.IsNullOrWhiteSpace(text))
                 return line.Desk.Refuse(json, [Telling.NoWords]);
             var sending = line.Desk.Sending(when);
-            var choices = new Choices([.. (parsed.GetValue(without) ?? []).Select(PieceKey.Read)], [.. (parsed.GetValue(meant) ?? []).Select(PieceKey.Read)]);
+            var choices = new Choices([.. (parsed.GetValue(without) ?? []).Select(PieceKey.Read)], [.. (parsed.GetValue(meant) ?? []).Select(PieceKey.Read)], parsed.GetValue(all));
             var sifted = book.Read(bench => Telling.Hear(bench, text, sending.At, choices));
 
             // Who types a code is still there to type it again: nothing has to be kept as a question.

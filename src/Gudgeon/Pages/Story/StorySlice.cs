@@ -82,13 +82,14 @@ public sealed class StorySlice : ISlice
         return back;
     }
 
+    /// <summary>One reading of one question, or of each of several.</summary>
     private static IReadOnlyList<Request> Meant(Visit visit, IFormCollection form, List<Refusal> refusals)
     {
-        var offset = visit.Sending(form).At.Offset;
-        if (long.TryParse(form.Text("question"), out var number) && Doubts.Choose(visit.Book, number, form["way"].ToString(), offset) is { } requests)
+        var chosen = form["question"].Zip(form["way"], (question, way) => (Number: long.TryParse(question, out long number) ? number : 0, Echo: way ?? ""));
+        if (Doubts.Choose(visit.Book, chosen, visit.Sending(form).At.Offset) is { Count: > 0 } requests)
             return requests;
 
-        refusals.Add(new Refusal("open question", $"\"{form.Text("way")}\"", "one of the ways in which it can be read now", "Look at it on the findings page and choose again"));
+        refusals.Add(new Refusal("open question", $"\"{form["way"]}\"", "one of the ways in which it can be read now", "Look at it on the findings page and choose again"));
         return [];
     }
 
