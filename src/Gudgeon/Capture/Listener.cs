@@ -63,8 +63,8 @@ internal sealed partial class Listener
         facts.Clear();
         foreach (var fact in spoken)
         {
-            // A question stays one in whatever way it was put.
-            bool plain = fact is Asked or QuestionToSelf || context.AnyWay || WayOfSaying.Known(fact.Way, context.Ways);
+            // A question stays one in whatever way it was put, and a word is only taught in so many words.
+            bool plain = fact is Asked or QuestionToSelf or Taught || context.AnyWay || WayOfSaying.Known(fact.Way, context.Ways);
             if (plain && !Turned(fact, unused) && !Vague(fact))
                 facts.Add(fact);
             else

@@ -18,6 +18,7 @@ public class PhraseTests
     [InlineData("rows", 154)]
     [InlineData("lying", 560)]
     [InlineData("refit", 640)]
+    [InlineData("book", 12)]
     [InlineData("errands", 400)]
     [InlineData("fasteners", 245)]
     [InlineData("bench", 385)]

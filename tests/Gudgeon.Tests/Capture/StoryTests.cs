@@ -34,27 +34,47 @@ public class StoryTests(ITestOutputHelper output)
         Assert.True(recall >= 0.95, $"recall {recall:P1}");
     }
 
-    /// <summary>What was reached after the first hearing must not be lost again. The figures of the first hearing stand in the files.</summary>
+    /// <summary>
+    /// What was reached after the first hearing must not be lost again: of what is recorded so much is right, and of what was
+    /// due so much is understood, recorded or offered. The figures of the first hearing stand in the files.
+    /// </summary>
     [Theory]
-    [InlineData("unseen.txt", 0.88, 0.91)]
-    [InlineData("unseen-a.txt", 0.82, 0.76)]
-    [InlineData("unseen-b.txt", 0.78, 0.73)]
-    [InlineData("unseen-c.txt", 0.80, 0.72)]
-    [InlineData("unseen-d.txt", 0.78, 0.74)]
-    [InlineData("unseen-e.txt", 0.73, 0.67)]
-    [InlineData("unseen-f.txt", 0.80, 0.73)]
-    [InlineData("unseen-g.txt", 0.84, 0.82)]
-    [InlineData("unseen-h.txt", 0.92, 0.90)]
-    [InlineData("unseen-i.txt", 0.96, 0.95)]
-    [InlineData("unseen-j.txt", 0.68, 0.59)]
-    [InlineData("unseen-k.txt", 0.68, 0.52)]
-    [InlineData("unseen-l.txt", 0.81, 0.76)]
+    [InlineData("unseen.txt", 0.94, 0.91)]
+    [InlineData("unseen-a.txt", 0.91, 0.76)]
+    [InlineData("unseen-b.txt", 0.91, 0.73)]
+    [InlineData("unseen-c.txt", 0.92, 0.72)]
+    [InlineData("unseen-d.txt", 0.93, 0.74)]
+    [InlineData("unseen-e.txt", 0.92, 0.68)]
+    [InlineData("unseen-f.txt", 0.91, 0.73)]
+    [InlineData("unseen-g.txt", 0.93, 0.82)]
+    [InlineData("unseen-h.txt", 0.96, 0.90)]
+    [InlineData("unseen-i.txt", 0.98, 0.95)]
+    [InlineData("unseen-j.txt", 0.93, 0.77)]
+    [InlineData("unseen-k.txt", 0.89, 0.58)]
+    [InlineData("unseen-l.txt", 0.94, 0.81)]
+    [InlineData("unseen-p.txt", 0.87, 0.76)]
+    [InlineData("unseen-q.txt", 0.90, 0.69)]
+    [InlineData("unseen-r.txt", 0.90, 0.81)]
+    [InlineData("unseen-s.txt", 0.93, 0.81)]
+    [InlineData("unseen-t.txt", 0.87, 0.67)]
+    [InlineData("unseen-u.txt", 0.92, 0.79)]
     public void Stories_by_other_hands_are_heard_no_worse_than_before(string file, double least, double leastRecall)
     {
-        var (precision, recall) = Score(Story.Mark(PathOf(file)).ToList());
-        output.WriteLine($"{file}: precision {precision:P1}, recall {recall:P1}");
+        var (precision, _) = Score([.. Story.Mark(PathOf(file))]);
+        var (_, recall) = Score([.. Story.Mark(PathOf(file), anyWay: true)]);
+        output.WriteLine($"{file}: recorded rightly {precision:P1}, understood {recall:P1}");
         Assert.True(precision >= least, $"precision {precision:P1}");
         Assert.True(recall >= leastRecall, $"recall {recall:P1}");
+    }
+
+    /// <summary>What may be recorded at once is what was heard rightly in these files, and nothing else.</summary>
+    [Fact]
+    public void The_table_of_proven_ways_is_what_the_files_prove()
+    {
+        var proven = ProvenWays.Rows(Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "Capture", "Data"), "*.txt").Order(StringComparer.Ordinal)).ToHashSet();
+        var held = Lexicon.Rows("ways").Select(r => string.Join('|', r)).ToHashSet();
+        Assert.True(held.Count > 2000);
+        Assert.True(held.SetEquals(proven), $"make it again with the bench: {string.Join("; ", held.Except(proven).Take(5))} // {string.Join("; ", proven.Except(held).Take(5))}");
     }
 
     [Fact]
