@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Gudgeon.Journal;
 using Microsoft.Playwright;
 using static Gudgeon.FrontDoor.Tests.BrowserFixture;
@@ -65,10 +66,40 @@ public sealed class PiecesTests(BrowserFixture browser, Workshop workshop) : ICl
         await Assertions.Expect(page.Locator("fieldset.doubt")).ToHaveCountAsync(1);
         await page.LookAt("pieces-doubt");
         await Box(page).FillAsync("starter grumpled wobblewise off");
-        await Assertions.Expect(page.Locator("fieldset.doubt")).ToContainTextAsync("Was this meant?");
-        await page.Locator("fieldset.doubt label", new() { HasText = "Starter: off" }).ClickAsync();
+        await Assertions.Expect(page.Locator("fieldset.offered")).ToContainTextAsync("Not sure of this");
+        await page.Locator("fieldset.offered label", new() { HasText = "Starter: off" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Record", Exact = true }).ClickAsync();
         await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Starter off");
+        await page.GotoAsync($"{book}/findings");
+        await Assertions.Expect(page.Locator("main")).Not.ToContainTextAsync("Open questions");
+    }
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public async Task What_is_only_offered_is_taken_in_one_go_before_or_after_it_is_recorded(string size)
+    {
+        const string Odd = "off of there wobbled the starter, off of there wobbled the alternator";
+        var book = await workshop.StartBook($"Pieces offered {size}");
+        var page = await browser.Open(workshop.Address, size == "phone" ? Phone : Desk);
+        await page.GotoAsync($"{book}/strip");
+        await Box(page).FillAsync(Odd);
+        await Assertions.Expect(page.Locator("fieldset.offered")).ToContainTextAsync("Alternator: off");
+        await page.LookAt($"pieces-offered-{size}");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Record", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("Was this meant?");
+        await Assertions.Expect(page.Locator(".echo li", new() { HasText = "Starter off" })).ToHaveCountAsync(0);
+        await page.LookAt($"pieces-offered-told-{size}");
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Yes to both") }).ClickAsync();
+        await Assertions.Expect(page.Locator(".echo li", new() { HasText = "Alternator off" })).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator(".echo")).ToContainTextAsync("recorded at once from now on");
+        await page.LookAt($"pieces-offered-taken-{size}");
+
+        // Another way, taken before it is recorded.
+        await page.GotoAsync($"{book}/strip");
+        await Box(page).FillAsync("up and away jumped the water pump, up and away jumped the thermostat");
+        await page.Locator("fieldset.offered label", new() { HasText = "All of these are so" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Record", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator(".echo li", new() { HasText = "Thermostat off" })).ToHaveCountAsync(1);
         await page.GotoAsync($"{book}/findings");
         await Assertions.Expect(page.Locator("main")).Not.ToContainTextAsync("Open questions");
     }

@@ -65,7 +65,9 @@ internal sealed partial class Listener
         {
             // A question stays one in whatever way it was put, and a word is only taught in so many words.
             bool plain = fact is Asked or QuestionToSelf or Taught || context.AnyWay || WayOfSaying.Known(fact.Way, context.Ways);
-            if (plain && !Turned(fact, unused) && !Vague(fact))
+            if (Turned(fact, unused) || Vague(fact))
+                Offer(fact with { Way = "" });
+            else if (plain)
                 facts.Add(fact);
             else
                 Offer(fact);
@@ -74,7 +76,7 @@ internal sealed partial class Listener
         return new Heard(text, facts, doubts, unused) { Spoken = spoken };
     }
 
-    /// <summary>Understood, but by words or a way of saying that leave it open: one tap records it.</summary>
+    /// <summary>Understood, but by words or a way of saying that leave it open: one tap records it. Where it was the words, their way is nothing to go by.</summary>
     private void Offer(Fact fact)
     {
         string words = fact.Spans.Count == 0 ? text : text[fact.Spans.Min(s => s.Start)..fact.Spans.Max(s => s.End)];
