@@ -31,6 +31,7 @@ internal static partial class SameMeaning
     [
         ("big-end", "big end"), ("O-ring", "o-ring"), ("asked what first ", "asked before "), ("crank.1/crankpin", "crank.1/big end"), ("crank.1/rod journal", "crank.1/big end"),
         ("measured crankpin diameter ", "measured big end journal "), ("measured crankpin ", "measured big end journal "), ("measured runout ", "measured run-out "), ("measured spring free length ", "measured free length "),
+        ("measured diameter crank.1/big end", "measured big end journal crank.1/big end"), ("measured diameter crank.1/main", "measured main journal crank.1/main"),
         (" gallon", " gal"), (" quart", " qt"), (" pint", " pt"),
     ];
 
