@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using Gudgeon.Capture;
 using Gudgeon.Engine;
@@ -21,8 +22,14 @@ internal sealed class Story
 {
     public static readonly DateTimeOffset Now = new(2026, 11, 25, 19, 30, 0, TimeSpan.FromHours(1));
 
+    /// <summary>The same file heard by the same ear comes to the same: several tests look at it.</summary>
+    private static readonly ConcurrentDictionary<(string Path, bool AnyWay), Lazy<IReadOnlyList<Marked>>> Heard = [];
+
     /// <param name="anyWay">Takes what was said in unproven ways as well.</param>
-    public static IReadOnlyList<Marked> Mark(string path, bool anyWay = false)
+    public static IReadOnlyList<Marked> Mark(string path, bool anyWay = false) =>
+        Heard.GetOrAdd((path, anyWay), key => new Lazy<IReadOnlyList<Marked>>(() => Hear(key.Path, key.AnyWay))).Value;
+
+    private static List<Marked> Hear(string path, bool anyWay)
     {
         var marked = new List<Marked>();
         EarContext? running = null;
