@@ -17,8 +17,8 @@ public static class Hearing
     /// <summary>The same for a line whose pieces were looked at first: what was left out of it, and what no longer fits it, is asked.</summary>
     public static IReadOnlyList<Request> ToRequests(Sifted sifted, Bench bench, TimeSpan offset) =>
     [
-        .. ToRequests(sifted.Kept, bench, offset),
         .. OwnWords.Taken(sifted.Settled.Select(s => (s.Key, s.Value)), bench),
+        .. ToRequests(sifted.Kept, bench, offset),
         .. sifted.Left.Select(l => Open(l.Fact, sifted.All, l.Why)),
         .. sifted.Unfit.Select(key => new Tell(new J.Asked(key.Words(sifted.All.Text), $"chosen or left out before it was recorded as “{key.Code}”, which the line does not come to any more"))),
     ];
