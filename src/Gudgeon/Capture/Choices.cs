@@ -42,8 +42,7 @@ public sealed record PieceKey(string Code, IReadOnlyList<TextSpan> Spans)
 /// <summary>What the person made of a line's pieces before it is recorded.</summary>
 /// <param name="Without">Pieces that are not so.</param>
 /// <param name="Meant">Readings that settle a doubt.</param>
-/// <param name="All">Whether all that was only offered is so.</param>
-public sealed record Choices(IReadOnlyList<PieceKey> Without, IReadOnlyList<PieceKey> Meant, bool All = false)
+public sealed record Choices(IReadOnlyList<PieceKey> Without, IReadOnlyList<PieceKey> Meant)
 {
     public static Choices None { get; } = new([], []);
 }
@@ -75,8 +74,8 @@ public sealed record Sifted
     /// <summary>Choices that fit nothing of the line any more.</summary>
     public required IReadOnlyList<PieceKey> Unfit { get; init; }
 
-    /// <summary>Whether all that was only offered was taken in one go.</summary>
-    public bool TookAll { get; private init; }
+    /// <summary>What was understood but is only offered, with its place among the doubts.</summary>
+    public IEnumerable<(int Number, Doubt Doubt)> Offered => All.Doubts.Index().Where(d => d.Item.Sort == DoubtSort.Unproven);
 
     public bool IsLeft(Fact fact) => Left.Any(l => ReferenceEquals(l.Fact, fact));
 
@@ -115,9 +114,6 @@ public sealed record Sifted
                 Hold(key, "chosen before it was recorded");
         }
 
-        foreach (var offered in heard.Doubts.Where(d => choices.All && d.Sort == DoubtSort.Unproven))
-            settled.TryAdd(offered, offered.Readings[0]);
-
         var facts = heard.Facts.Where(Stands).ToList();
         foreach (var told in settled.Values.SelectMany(r => r.Facts).Where(told => !facts.Exists(f => f.Code == told.Code)))
         {
@@ -132,7 +128,6 @@ public sealed record Sifted
             Left = left,
             Settled = settled,
             Unfit = unfit,
-            TookAll = choices.All,
         };
     }
 

@@ -154,13 +154,13 @@ internal sealed partial class Listener
                     sized = lot;
                     break;
                 case DetailPhrase { Detail: "gasket" or "seal" or "O-ring" } detail when Word(detail.From - 1) is "its" or "their" && items is [.., { Thing.Sort: ThingSort.Part } owner]:
-                    items.Add(new Wanted(SealOf(owner.Thing, detail.Detail), detail.From) { To = detail.To });
+                    items.Add(new Wanted(Gasketed(owner.Thing, detail.Detail), detail.From) { To = detail.To });
                     break;
                 case DetailPhrase { Detail: "gasket" or "seal" or "O-ring" } detail when Word(detail.To) is "for" or "of":
                     piece = detail;
                     break;
                 case ThingPhrase { Thing.Sort: not ThingSort.Outside } named:
-                    var thing = piece is not null ? SealOf(named.Thing, piece.Detail) : seal.Length > 0 && named.Thing.Sort == ThingSort.Part ? SealOf(named.Thing, seal) : named.Thing;
+                    var thing = piece is not null ? Gasketed(named.Thing, piece.Detail) : seal.Length > 0 && named.Thing.Sort == ThingSort.Part ? Gasketed(named.Thing, seal) : named.Thing;
                     if (sized is not null && thing.Sort == ThingSort.Part)
                         thing = things.Joint(thing, sized.Lot.Fastener.Length > 0 ? sized.Lot.Fastener : "bolt");
                     var item = new Wanted(thing, sized?.From ?? piece?.From ?? named.From) { To = named.To };
@@ -184,12 +184,5 @@ internal sealed partial class Listener
         }
 
         return sized is null && count is null && piece is null;
-    }
-
-    /// <summary>"gasket for the sump": a part of its own where it has a name, else a piece.</summary>
-    private Thing SealOf(Thing part, string seal)
-    {
-        var words = Tokeniser.Cut($"{part.Name} {seal}");
-        return index.Book.Longest(words, 0) is { Values: [var own, ..] } whole && whole.To == words.Count && resolver.Resolve([own], new Selectors(), false, $"{part.Name} {seal}") is { Ids.Count: > 0 } named ? named : part with { Detail = seal, Others = [] };
     }
 }

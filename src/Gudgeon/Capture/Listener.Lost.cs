@@ -90,7 +90,7 @@ internal sealed partial class Listener
         var along = In(clause.From, clause.To).Where(p => p is ThingPhrase { Thing: { Sort: ThingSort.Part, Ids.Count: > 0 } } or DetailPhrase { Detail: "gasket" or "seal" }).ToList();
         if (along is not [var one] || In(clause.From, clause.To).Any(p => p is FaultPhrase { Fault: not "stuck" } or LotPhrase or PlacePhrase))
             return -1;
-        var thing = one is ThingPhrase named ? Companions(part, named.Thing) : SealOf(part, ((DetailPhrase)one).Detail);
+        var thing = one is ThingPhrase named ? Companions(part, named.Thing) : Gasketed(part, ((DetailPhrase)one).Detail);
         if (thing.Ids.Count == 0 || thing.Ids.SequenceEqual(part.Ids) && thing.Detail.Length == 0)
             return -1;
         facts[^1] = off with { With = [.. off.With, thing], Spans = [.. off.Spans, .. Spans(Range(clause.From, clause.To))] };

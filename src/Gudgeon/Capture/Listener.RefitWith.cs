@@ -63,7 +63,7 @@ internal sealed partial class Listener
 
     private int Sealed(Breath breath, Thing thing, int from, int to)
     {
-        Goes(breath, (thing.Kind is "head" ? OfSame("head-gasket", thing) : thing.Kind is "barrel" ? OfSame("barrel-seal", thing) : null) ?? thing with { Detail = "gasket", Others = [] }, from, to, breath.On.Contains(thing));
+        Goes(breath, Gasketed(thing, "gasket"), from, to, breath.On.Contains(thing));
         return to;
     }
 

@@ -37,7 +37,7 @@ internal static class WayOfSaying
 
     private const string Unlisted = "word";
 
-    /// <summary>The ways that were heard right among the tables of ways of saying, and never wrong beyond chance.</summary>
+    /// <summary>The ways that were heard rightly in the files of stories and of ways of saying, and seldom wrongly.</summary>
     private static readonly FrozenSet<string> Proven = Lexicon.Rows("ways").Select(r => $"{r[0]} = {r[1]}").ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>Whether what is said so may be recorded: proven, or taken by the owner before.</summary>

@@ -28,7 +28,9 @@ public static class NoteCommand
             if (string.IsNullOrWhiteSpace(text))
                 return line.Desk.Refuse(json, [Telling.NoWords]);
             var sending = line.Desk.Sending(when);
-            var choices = new Choices([.. (parsed.GetValue(without) ?? []).Select(PieceKey.Read)], [.. (parsed.GetValue(meant) ?? []).Select(PieceKey.Read)], parsed.GetValue(all));
+            var choices = new Choices([.. (parsed.GetValue(without) ?? []).Select(PieceKey.Read)], [.. (parsed.GetValue(meant) ?? []).Select(PieceKey.Read)]);
+            if (parsed.GetValue(all))
+                choices = choices with { Meant = [.. choices.Meant, .. book.Read(bench => Telling.Hear(bench, text, sending.At, Choices.None)).Offered.Select(o => PieceKey.Of(o.Doubt, o.Doubt.Readings[0]))] };
             var sifted = book.Read(bench => Telling.Hear(bench, text, sending.At, choices));
 
             // Who types a code is still there to type it again: nothing has to be kept as a question.

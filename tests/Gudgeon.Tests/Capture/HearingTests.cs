@@ -4,115 +4,92 @@ using Gudgeon.Journal;
 namespace Gudgeon.Tests.Capture;
 
 /// <summary>Notes recorded in a real book: what the ear heard, decided against the bench.</summary>
-public sealed class HearingTests : IDisposable
+public sealed class HearingTests : LineTest
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("gudgeon-ear-").FullName;
-    private readonly Book book;
-    private int notes;
+    private List<string> Questions() => [.. Book.Bench.Told.Select(t => t.Entry).OfType<Journal.Asked>().Select(a => a.Text)];
 
-    public HearingTests()
-    {
-        book = Book.Open(folder);
-        var answers = new Dictionary<string, string> { ["n"] = "4", ["opt"] = "starter,alternator,oilcooler" };
-        Assert.True(book.Submit(new Sending("start", Story.Now, Story.Now, "test"), new Tell(new BookStarted("ear", answers))).Ok);
-    }
-
-    public void Dispose()
-    {
-        book.Dispose();
-        Directory.Delete(folder, true);
-    }
-
-    private void Note(string text)
-    {
-        var reply = Telling.Record(book, text, new Sending($"note-{++notes}", Story.Now, Story.Now, "test"));
-        Assert.True(reply.Ok);
-    }
-
-    private List<string> Questions() => [.. book.Bench.Told.Select(t => t.Entry).OfType<Journal.Asked>().Select(a => a.Text)];
-
-    private JointState Joint(string part) => book.Bench.Joint(book.Bench.Engine.JointsOf(part).First(id => book.Bench.Engine.Joints[id].IsCounted));
+    private JointState Joint(string part) => Book.Bench.Joint(Book.Bench.Engine.JointsOf(part).First(id => Book.Bench.Engine.Joints[id].IsCounted));
 
     [Fact]
     public void Part_off_with_its_bolts_in_a_bag_balances()
     {
-        Note("thermostat housing off, two M6 by 22, bag 12, gasket stuck to the head");
-        Assert.True(book.Bench.Part("thermostat.1").IsOff);
+        Say("thermostat housing off, two M6 by 22, bag 12, gasket stuck to the head");
+        Assert.True(Book.Bench.Part("thermostat.1").IsOff);
         var lot = Assert.Single(Joint("thermostat.1").Lots);
         Assert.Equal((2, "M6x22", "bag 12"), (lot.Count, lot.Size, lot.Where.Name));
-        Assert.Contains(book.Bench.Told, t => t.Entry is Journal.Noted { Mark: "odd" });
+        Assert.Contains(Book.Bench.Told, t => t.Entry is Journal.Noted { Mark: "odd" });
         Assert.Empty(Questions());
     }
 
     [Fact]
     public void Bolts_left_in_their_holes_are_there()
     {
-        Note("starter's out, three bolts left in the bell housing finger tight");
+        Say("starter's out, three bolts left in the bell housing finger tight");
         Assert.Equal(Spot.OwnHoles, Assert.Single(Joint("starter.1").Lots).Where.Spot);
     }
 
     [Fact]
     public void Access_learned_is_kept_or_asked_when_its_parts_are_unknown()
     {
-        Note("couldn't get the alternator off until the oil cooler was out");
-        Assert.Contains(book.Bench.Told, t => t.Entry is Journal.AccessLearned { Target: "alternator.1", Needs: ["oil-cooler.1"] });
-        Note("dipstick tube had to come out before the union nut would turn");
-        Assert.True(book.Bench.Part("dipstick.1").IsOff);
+        Say("couldn't get the alternator off until the oil cooler was out");
+        Assert.Contains(Book.Bench.Told, t => t.Entry is Journal.AccessLearned { Target: "alternator.1", Needs: ["oil-cooler.1"] });
+        Say("dipstick tube had to come out before the union nut would turn");
+        Assert.True(Book.Bench.Part("dipstick.1").IsOff);
         Assert.Contains(Questions(), q => q.Contains("union nut", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Part_that_the_book_lacks_is_added_on_the_spot()
     {
-        Note("little brass thing with two pipes under the manifold, no idea what it is");
-        Assert.Contains(book.Bench.Engine.Parts.Values, p => p.Kind == "own" && p.Name == "little brass thing with two pipes");
+        Say("little brass thing with two pipes under the manifold, no idea what it is");
+        Assert.Contains(Book.Bench.Engine.Parts.Values, p => p.Kind == "own" && p.Name == "little brass thing with two pipes");
     }
 
     [Fact]
     public void What_is_not_understood_stays_as_an_open_question()
     {
-        Note("flurble the wotsit sideways");
+        Say("flurble the wotsit sideways");
         Assert.Contains("flurble the wotsit sideways", Questions());
     }
 
     [Fact]
     public void What_can_be_read_two_ways_records_nothing_and_asks()
     {
-        Note("deck one three tenths down");
+        Say("deck one three tenths down");
         Assert.Single(Questions());
-        Assert.DoesNotContain(book.Bench.Told, t => t.Entry is Journal.Noted);
+        Assert.DoesNotContain(Book.Bench.Told, t => t.Entry is Journal.Noted);
     }
 
     [Fact]
     public void Correction_of_a_count_reaches_the_joint()
     {
-        Note("water pump off, seven M6 by 25, bag eight");
-        Note("no, eight bolts not seven");
+        Say("water pump off, seven M6 by 25, bag eight");
+        Say("no, eight bolts not seven");
         Assert.Equal(8, Joint("water-pump.1").Required);
     }
 
     [Fact]
     public void Scrap_that_strikes_out_the_note_before()
     {
-        Note("alternator off, three M8, bag 4");
-        Note("scrap that");
-        Assert.False(book.Bench.Part("alternator.1").IsOff);
+        Say("alternator off, three M8, bag 4");
+        Say("scrap that");
+        Assert.False(Book.Bench.Part("alternator.1").IsOff);
     }
 
     [Fact]
     public void Same_again_leans_on_the_note_before()
     {
-        Note("plugs out, all four");
-        Note("alternator off, three M8 by 40, bag 4");
-        Note("starter off, same");
+        Say("plugs out, all four");
+        Say("alternator off, three M8 by 40, bag 4");
+        Say("starter off, same");
         Assert.Equal("M8x40", Assert.Single(Joint("starter.1").Lots).Size);
     }
 
     [Fact]
     public void Hose_parted_tagged_and_capped_is_so_on_the_bench()
     {
-        Note("bottom hose off, green tag three, capped with a cork");
-        var line = book.Bench.Line("l-rad-in.1");
+        Say("bottom hose off, green tag three, capped with a cork");
+        var line = Book.Bench.Line("l-rad-in.1");
         Assert.True(line.IsParted);
         Assert.Equal("green 3", line.Tag);
         Assert.NotEmpty(line.Caps);
@@ -121,38 +98,38 @@ public sealed class HearingTests : IDisposable
     [Fact]
     public void Word_taught_in_passing_is_understood_from_then_on()
     {
-        Note("when I say flurble I mean the thermostat");
-        Assert.Contains(book.Bench.Told, t => t.Entry is WordTaught { Word: "flurble", Term: "thermostat" });
-        Note("flurble off, two M6 by 22, bag 12");
-        Assert.True(book.Bench.Part("thermostat.1").IsOff);
+        Say("when I say flurble I mean the thermostat");
+        Assert.Contains(Book.Bench.Told, t => t.Entry is WordTaught { Word: "flurble", Term: "thermostat" });
+        Say("flurble off, two M6 by 22, bag 12");
+        Assert.True(Book.Bench.Part("thermostat.1").IsOff);
     }
 
     [Fact]
     public void Mil_taught_once_is_asked_no_more()
     {
-        Note("cylinder two's cracked, about six mil");
+        Say("cylinder two's cracked, about six mil");
         int asked = Questions().Count;
-        Note("a mil means a millimetre");
-        Note("cylinder three's cracked, about six mil");
+        Say("a mil means a millimetre");
+        Say("cylinder three's cracked, about six mil");
         Assert.Equal(asked, Questions().Count);
     }
 
     [Fact]
     public void Found_it_means_what_was_told_as_missing()
     {
-        Note("alternator off, three M8 by 40, bag 4");
-        Note("one alternator bolt's gone missing");
-        Note("found it, under the bench");
-        Assert.Contains(book.Bench.Told, t => t.Entry is Journal.Noted { What: "alternator.1", Mark: "found" });
+        Say("alternator off, three M8 by 40, bag 4");
+        Say("one alternator bolt's gone missing");
+        Say("found it, under the bench");
+        Assert.Contains(Book.Bench.Told, t => t.Entry is Journal.Noted { What: "alternator.1", Mark: "found" });
     }
 
     [Fact]
     public void Deed_told_with_too_many_strange_words_is_asked_and_chosen_with_one_tap()
     {
-        Note("starter grumpled wobblewise off");
-        Assert.False(book.Bench.Part("starter.1").IsOff);
-        var question = Assert.Single(book.Bench.OpenQuestions);
-        var way = Assert.Single(Gudgeon.Pages.Story.Doubts.WaysOf(book, question.Value));
+        Say("starter grumpled wobblewise off");
+        Assert.False(Book.Bench.Part("starter.1").IsOff);
+        var question = Assert.Single(Book.Bench.OpenQuestions);
+        var way = Assert.Single(Gudgeon.Pages.Story.Doubts.WaysOf(Book, question.Value));
         Assert.Equal("starter: off", way.Echo);
     }
 
@@ -162,15 +139,15 @@ public sealed class HearingTests : IDisposable
     [InlineData("that is a thermostat")]
     public void Word_that_raised_a_question_is_offered_to_be_taught_once_it_is_answered(string answer)
     {
-        Note("flurble the wotsit sideways");
-        var settled = book.Submit(new Sending("answer", Story.Now, Story.Now, "test"), new Tell(new Settled(book.Bench.OpenQuestions.Keys.First(), answer))).Value.Entries[0];
-        var offered = OwnWords.Offered(book, settled)[0];
+        Say("flurble the wotsit sideways");
+        var settled = Book.Submit(Sending(), new Tell(new Settled(Book.Bench.OpenQuestions.Keys.First(), answer))).Value.Entries[0];
+        var offered = OwnWords.Offered(Book, settled)[0];
         Assert.Equal(("flurble", "thermostat"), (offered.Word, offered.Term));
 
-        Assert.True(book.Submit(new Sending("teach", Story.Now, Story.Now, "test"), OwnWords.Teach(book.Bench, offered.Word, offered.Term, Story.Now).Value).Ok);
-        Assert.DoesNotContain(OwnWords.Offered(book, settled), o => o.Word == "flurble");
-        Note("flurble off, two M6 by 22, bag 12");
-        Assert.True(book.Bench.Part("thermostat.1").IsOff);
+        Assert.True(Book.Submit(Sending(), OwnWords.Teach(Book.Bench, offered.Word, offered.Term, Story.Now).Value).Ok);
+        Assert.DoesNotContain(OwnWords.Offered(Book, settled), o => o.Word == "flurble");
+        Say("flurble off, two M6 by 22, bag 12");
+        Assert.True(Book.Bench.Part("thermostat.1").IsOff);
     }
 
     [Theory]
@@ -178,8 +155,8 @@ public sealed class HearingTests : IDisposable
     [InlineData("it was nothing")]
     public void Nothing_is_offered_where_the_answer_names_no_part(string answer)
     {
-        Note("flurble the wotsit sideways");
-        var settled = book.Submit(new Sending("answer", Story.Now, Story.Now, "test"), new Tell(new Settled(book.Bench.OpenQuestions.Keys.First(), answer))).Value.Entries[0];
-        Assert.Empty(OwnWords.Offered(book, settled));
+        Say("flurble the wotsit sideways");
+        var settled = Book.Submit(Sending(), new Tell(new Settled(Book.Bench.OpenQuestions.Keys.First(), answer))).Value.Entries[0];
+        Assert.Empty(OwnWords.Offered(Book, settled));
     }
 }

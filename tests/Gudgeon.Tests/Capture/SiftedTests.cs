@@ -4,33 +4,11 @@ using Gudgeon.Journal;
 namespace Gudgeon.Tests.Capture;
 
 /// <summary>Lines whose pieces were looked at before they were recorded: what is left out becomes a question, what is chosen is recorded, nothing is lost.</summary>
-public sealed class SiftedTests : IDisposable
+public sealed class SiftedTests : LineTest
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("gudgeon-sift-").FullName;
-    private readonly Book book;
-    private int notes;
+    private Sifted Look(string text, Choices? choices = null) => Telling.Hear(Book.Bench, text, Story.Now, choices ?? Choices.None);
 
-    public SiftedTests()
-    {
-        book = Book.Open(folder);
-        var answers = new Dictionary<string, string> { ["n"] = "4", ["opt"] = "starter,alternator,oilcooler" };
-        Assert.True(book.Submit(new Sending("start", Story.Now, Story.Now, "test"), new Tell(new BookStarted("sifted", answers))).Ok);
-    }
-
-    public void Dispose()
-    {
-        book.Dispose();
-        Directory.Delete(folder, true);
-    }
-
-    private Sifted Look(string text, Choices? choices = null) => Telling.Hear(book.Bench, text, Story.Now, choices ?? Choices.None);
-
-    private IReadOnlyList<Entry> Note(string text, Choices? choices = null)
-    {
-        var reply = Telling.Record(book, text, new Sending($"note-{++notes}", Story.Now, Story.Now, "test"), choices);
-        Assert.True(reply.Ok);
-        return [.. reply.Value.Entries.Select(r => r.Entry)];
-    }
+    private IReadOnlyList<Entry> Note(string text, Choices? choices = null) => [.. Say(text, choices).Select(r => r.Entry)];
 
     private static PieceKey Carried(PieceKey key) => PieceKey.Read(key.ToString());
 
@@ -45,7 +23,7 @@ public sealed class SiftedTests : IDisposable
         var off = Assert.Single(Look(Line).All.Facts, f => f is Off);
         var entries = Note(Line, Without(PieceKey.Of(off)));
 
-        Assert.False(book.Bench.Part("thermostat.1").IsOff);
+        Assert.False(Book.Bench.Part("thermostat.1").IsOff);
         Assert.Equal(Line, Assert.Single(entries.OfType<Said>()).Text);
         var asked = Assert.Single(entries.OfType<Journal.Asked>());
         Assert.Contains("thermostat housing off", asked.Text, StringComparison.Ordinal);
@@ -81,15 +59,15 @@ public sealed class SiftedTests : IDisposable
         const string Line = "starter grumpled wobblewise off";
         var doubt = Assert.Single(Look(Line).All.Doubts);
         Note(Line, Meant(PieceKey.Of(doubt, Assert.Single(doubt.Readings))));
-        Assert.True(book.Bench.Part("starter.1").IsOff);
-        Assert.Empty(book.Bench.OpenQuestions);
+        Assert.True(Book.Bench.Part("starter.1").IsOff);
+        Assert.Empty(Book.Bench.OpenQuestions);
     }
 
     [Fact]
     public void Choice_that_fits_nothing_is_a_question_never_silence()
     {
         var entries = Note("alternator off, three M8 by 40, bag 4", new Choices([PieceKey.Read("off water-pump.1")], [PieceKey.Read("off distributor.1 @400+12")]));
-        Assert.True(book.Bench.Part("alternator.1").IsOff);
+        Assert.True(Book.Bench.Part("alternator.1").IsOff);
         var asked = entries.OfType<Journal.Asked>().ToList();
         Assert.Equal(2, asked.Count);
         Assert.Contains(asked, a => a.Why.Contains("“off water-pump.1”", StringComparison.Ordinal));
@@ -103,7 +81,7 @@ public sealed class SiftedTests : IDisposable
         const string Line = "starter off, three M8 by 40, bag 4";
         var off = Assert.Single(Look(Line).All.Facts, f => f is Off);
         var entries = Note(Line, Without(PieceKey.Of(off) with { Code = "off alternator.1" }));
-        Assert.False(book.Bench.Part("starter.1").IsOff);
+        Assert.False(Book.Bench.Part("starter.1").IsOff);
         Assert.Contains("reads otherwise now", Assert.Single(entries.OfType<Journal.Asked>()).Why, StringComparison.Ordinal);
     }
 
@@ -123,7 +101,7 @@ public sealed class SiftedTests : IDisposable
         const string Line = "alternator off, three M8 by 40, bag 4";
         Note(Line, Without([.. Look(Line).All.Facts.Where(f => f is Undone).Select(PieceKey.Of)]));
         Note("starter off, same");
-        Assert.DoesNotContain(book.Bench.Told, t => t.Entry is FastenersOut);
+        Assert.DoesNotContain(Book.Bench.Told, t => t.Entry is FastenersOut);
     }
 
     [Theory]

@@ -9,50 +9,24 @@ namespace Gudgeon.Tests.Capture;
 /// the ones in the words, brought to the sheet's unit by the exact factors of the inch (25.4 mm, ISO 80000-3:2019) and of the
 /// pound-force per square inch (0.06894757293 bar, from 0.45359237 kg, 9.80665 m/s² and 25.4 mm).
 /// </summary>
-public sealed class SpokenReadingTests : IDisposable
+public sealed class SpokenReadingTests() : LineTest("n=4 valves=1+1")
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("gudgeon-read-").FullName;
-    private readonly Book book;
-    private int notes;
-
-    public SpokenReadingTests()
-    {
-        book = Book.Open(folder);
-        var answers = new Dictionary<string, string> { ["n"] = "4", ["valves"] = "1+1" };
-        Assert.True(book.Submit(Sending(), new Tell(new BookStarted("read", answers))).Ok);
-    }
-
-    public void Dispose()
-    {
-        book.Dispose();
-        Directory.Delete(folder, true);
-    }
-
-    private Sending Sending() => new($"note-{++notes}", Story.Now, Story.Now, "test");
-
-    private IReadOnlyList<Recorded> Note(string text)
-    {
-        var reply = Telling.Record(book, text, Sending());
-        Assert.True(reply.Ok);
-        return reply.Value.Entries;
-    }
-
     [Fact]
     public void Reading_that_looks_odd_is_asked_about_at_once_and_kept_as_it_was_said()
     {
-        Note("bore one top across eighty six oh one two");
+        Say("bore one top across eighty six oh one two");
         foreach (string bore in new[] { "two", "three", "four" })
-            Note($"bore {bore} top across eighty six oh one four");
-        Note("bore one top along ninety six oh one two");
-        var doubt = Assert.Single(Doubts.Of(book.Bench));
+            Say($"bore {bore} top across eighty six oh one four");
+        Say("bore one top along ninety six oh one two");
+        var doubt = Assert.Single(Doubts.Of(Book.Bench));
         Assert.Equal("ninety six oh one two", doubt.Reading.Taken.AsTyped);
     }
 
     [Fact]
     public void Table_of_readings_gives_back_the_figure_of_what_was_said()
     {
-        Note("bore one top across eighty six oh one two");
-        var read = Gudgeon.Pages.Measure.ReadingTable.Read(Gudgeon.Pages.Measure.ReadingTable.Write(book.Bench));
+        Say("bore one top across eighty six oh one two");
+        var read = Gudgeon.Pages.Measure.ReadingTable.Read(Gudgeon.Pages.Measure.ReadingTable.Write(Book.Bench));
         Assert.Equal("86.012 mm", Assert.IsType<TakeReading>(Assert.Single(read.Value)).Text);
     }
 
@@ -60,19 +34,19 @@ public sealed class SpokenReadingTests : IDisposable
     public void Reading_left_out_before_is_a_question_and_no_reading()
     {
         const string Line = "bore one top across eighty six oh one two";
-        var heard = Telling.Hear(book.Bench, Line, Story.Now, Choices.None).All;
-        Assert.Equal("bore 1, bore diameter, top, across the crank", Assert.Single(Hearing.SpotsOf(heard.Facts[0], heard, book.Bench)));
-        var reply = Telling.Record(book, Line, Sending(), new Choices([PieceKey.Of(heard.Facts[0])], []));
+        var heard = Telling.Hear(Book.Bench, Line, Story.Now, Choices.None).All;
+        Assert.Equal("bore 1, bore diameter, top, across the crank", Assert.Single(Hearing.SpotsOf(heard.Facts[0], heard, Book.Bench)));
+        var reply = Telling.Record(Book, Line, Sending(), new Choices([PieceKey.Of(heard.Facts[0])], []));
         Assert.DoesNotContain(reply.Value.Entries, e => e.Entry is ReadingTaken);
-        Assert.Single(book.Bench.OpenQuestions);
+        Assert.Single(Book.Bench.OpenQuestions);
     }
 
     [Fact]
     public void Instrument_of_the_reading_before_goes_on_with_what_is_said()
     {
-        Assert.True(book.Submit(Sending(), new Tell(new InstrumentKept("bg", "bore gauge", "bg", "mm", 0.001, 0.006, 2)), new TakeReading(new Slot("block.1", "bore", 1, "top.across"), "86.012", "bg")).Ok);
-        Assert.Equal("bg", Assert.Single(Note("bore one top along eighty six oh one two").Select(r => r.Entry).OfType<ReadingTaken>()).Instrument);
-        Assert.Null(Assert.Single(Note("crank end float five thou").Select(r => r.Entry).OfType<ReadingTaken>()).Instrument);
+        Assert.True(Book.Submit(Sending(), new Tell(new InstrumentKept("bg", "bore gauge", "bg", "mm", 0.001, 0.006, 2)), new TakeReading(new Slot("block.1", "bore", 1, "top.across"), "86.012", "bg")).Ok);
+        Assert.Equal("bg", Assert.Single(Say("bore one top along eighty six oh one two").Select(r => r.Entry).OfType<ReadingTaken>()).Instrument);
+        Assert.Null(Assert.Single(Say("crank end float five thou").Select(r => r.Entry).OfType<ReadingTaken>()).Instrument);
     }
 
     private static string Shown(ReadingTaken r) => $"{r.Part} {r.Characteristic} {r.Place} {r.Spot} = {r.Value.ToString("0.######", CultureInfo.InvariantCulture)} {r.Unit}";
@@ -96,8 +70,8 @@ public sealed class SpokenReadingTests : IDisposable
     [InlineData("plug gap number three point eight", "plug.3 plug-gap 1 one = 0.8 mm")]
     public void Reading_goes_to_its_spot_on_the_sheet(string line, params string[] readings)
     {
-        var entries = Note(line);
-        Assert.Equal(string.Join(" | ", readings), string.Join(" | ", entries.Select(r => r.Entry).Where(e => e is not Said).Select(e => e is ReadingTaken taken ? Shown(taken) : e.Words(book.Bench))));
+        var entries = Say(line);
+        Assert.Equal(string.Join(" | ", readings), string.Join(" | ", entries.Select(r => r.Entry).Where(e => e is not Said).Select(e => e is ReadingTaken taken ? Shown(taken) : e.Words(Book.Bench))));
     }
 
     [Theory]
@@ -111,10 +85,10 @@ public sealed class SpokenReadingTests : IDisposable
     [InlineData("top ring gap fourteen thou", "on which of the 4 was it read")]
     public void Reading_that_the_words_do_not_place_stays_a_note_and_is_asked(string line, string why)
     {
-        var entries = Note(line).Select(r => r.Entry).ToArray();
+        var entries = Say(line).Select(r => r.Entry).ToArray();
         Assert.DoesNotContain(entries, e => e is ReadingTaken);
         Assert.Contains(entries, e => e is Journal.Noted);
-        Assert.Contains(why, string.Join(" | ", entries.Select(e => e.Words(book.Bench))), StringComparison.Ordinal);
+        Assert.Contains(why, string.Join(" | ", entries.Select(e => e.Words(Book.Bench))), StringComparison.Ordinal);
         Assert.Single(entries.OfType<Journal.Asked>());
     }
 }

@@ -11,13 +11,15 @@ internal static class PieceFields
     /// <summary>With the number of the doubt behind it.</summary>
     public const string Meant = "meant.";
 
-    /// <summary>Ticked: whatever was only offered is so.</summary>
+    /// <summary>Each that was only offered, as it was shown.</summary>
+    public const string Offer = "offer";
+
+    /// <summary>Ticked: whatever was shown as only offered is so; not what the line may come to later.</summary>
     public const string All = "meant-all";
 
     public static Choices Read(IFormCollection form) => new(
         [.. form[Piece].Except(form[Keep]).Select(key => PieceKey.Read(key!))],
-        [.. form.Where(f => f.Key.StartsWith(Meant, StringComparison.Ordinal)).Select(f => f.Value.ToString()).Where(key => key.Length > 0).Select(PieceKey.Read)],
-        form[All].Count > 0);
+        [.. form.Where(f => f.Key.StartsWith(Meant, StringComparison.Ordinal) || (f.Key == Offer && form[All].Count > 0)).SelectMany(f => f.Value).OfType<string>().Where(key => key.Length > 0).Distinct().Select(PieceKey.Read)]);
 
-    public static bool Holds(string field) => field is Piece or Keep or All || field.StartsWith(Meant, StringComparison.Ordinal);
+    public static bool Holds(string field) => field is Piece or Keep or Offer or All || field.StartsWith(Meant, StringComparison.Ordinal);
 }
